@@ -14,6 +14,16 @@ export interface Problem {
   readonly rules: PlankRules
 }
 
+/** Where the courses lie: the choice that comes before any plank. */
+export interface SetOut {
+  /** v of any one seam: all others lie whole plank widths off it. */
+  readonly seam: Nm
+  /** v of the wall or line that the first course lies along. */
+  readonly start: Nm
+  /** From there the courses go on to higher or lower v; what lies behind is laid afterwards, backwards. */
+  readonly onward: 'up' | 'down'
+}
+
 export interface Course {
   /** From 1, by rising v. */
   readonly course: number

@@ -1,0 +1,53 @@
+import type { Point, Region } from '../geometry/point.ts'
+import { roundToNm } from '../units/round.ts'
+
+/**
+ * The frame of a run: u along the planks, v across them, right-handed, turned about the plan's origin.
+ * `east` and `north` are whole numbers that give the direction of u; they need not be of unit length.
+ */
+export interface Frame {
+  readonly east: number
+  readonly north: number
+}
+
+/** Planks running east-west, and north-south. */
+export const EAST_WEST: Frame = { east: 1, north: 0 }
+export const NORTH_SOUTH: Frame = { east: 0, north: 1 }
+
+/** Whether the frame is the plan turned by a whole number of quarter turns: then nothing is rounded. */
+export function isQuarterTurn(frame: Frame): boolean {
+  return frame.east === 0 || frame.north === 0
+}
+
+/** Plan to frame, rounded once to whole nanometres (half to even); exact for quarter turns. */
+export function intoFrame(frame: Frame, point: Point): Point {
+  const { east, north } = unit(frame)
+  return {
+    x: roundToNm(point.x * east + point.y * north),
+    y: roundToNm(point.y * east - point.x * north),
+  }
+}
+
+export function regionIntoFrame(frame: Frame, region: Region): Region {
+  return region.map((ring) => ring.map((point) => intoFrame(frame, point)))
+}
+
+/** Frame to plan, for drawing only: not rounded. */
+export function outOfFrame(frame: Frame, point: Point): Point {
+  const { east, north } = unit(frame)
+  return {
+    x: point.x * east - point.y * north + 0,
+    y: point.x * north + point.y * east + 0,
+  }
+}
+
+/** The direction at length one: exactly 0 and ±1 for quarter turns. */
+function unit(frame: Frame): { readonly east: number; readonly north: number } {
+  if (isQuarterTurn(frame)) return { east: Math.sign(frame.east), north: Math.sign(frame.north) }
+  // Scaled first, so that the squares of a wall's nanometres neither overflow nor lose digits.
+  const scale = Math.max(Math.abs(frame.east), Math.abs(frame.north))
+  const east = frame.east / scale
+  const north = frame.north / scale
+  const length = Math.sqrt(east * east + north * north)
+  return { east: east / length, north: north / length }
+}
