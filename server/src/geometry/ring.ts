@@ -1,0 +1,62 @@
+import { samePoint, turn } from './exact.ts'
+import type { Point, Ring } from './point.ts'
+
+/** Whether p lies on the straight line from a to b, its ends included. Exact. */
+export function onSegment(p: Point, a: Point, b: Point): boolean {
+  return turn(a, b, p) === 0 && between(p.x, a.x, b.x) && between(p.y, a.y, b.y)
+}
+
+const between = (value: number, a: number, b: number) =>
+  Math.min(a, b) <= value && value <= Math.max(a, b)
+
+/**
+ * How two straight lines with ends meet: `cross` where each passes from one side of the other to its
+ * other side, `touch` for any other common point, `apart` for none. Exact.
+ */
+export function meeting(a: Point, b: Point, c: Point, d: Point): 'cross' | 'touch' | 'apart' {
+  const cSide = turn(a, b, c)
+  const dSide = turn(a, b, d)
+  const aSide = turn(c, d, a)
+  const bSide = turn(c, d, b)
+  if (cSide * dSide < 0 && aSide * bSide < 0) return 'cross'
+  const touching =
+    onSegment(c, a, b) || onSegment(d, a, b) || onSegment(a, c, d) || onSegment(b, c, d)
+  return touching ? 'touch' : 'apart'
+}
+
+/** Where a point lies by a simple ring of either orientation. Exact; linear in the ring's corners. */
+export function placeInRing(p: Point, ring: Ring): 'inside' | 'rim' | 'outside' {
+  let inside = false
+  for (let i = 0; i < ring.length; i++) {
+    const a = ring[i]!
+    const b = ring[(i + 1) % ring.length]!
+    if (onSegment(p, a, b)) return 'rim'
+    // A half-open rule for heights, so that a corner level with p is counted once.
+    if (a.y > p.y !== b.y > p.y && turn(a, b, p) === (b.y > a.y ? 1 : -1)) inside = !inside
+  }
+  return inside ? 'inside' : 'outside'
+}
+
+/** The least and greatest coordinates. The ring has at least one point. */
+export interface Box {
+  readonly west: number
+  readonly south: number
+  readonly east: number
+  readonly north: number
+}
+
+export function boxOf(ring: Ring): Box {
+  let [west, south, east, north] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const { x, y } of ring) {
+    west = Math.min(west, x)
+    east = Math.max(east, x)
+    south = Math.min(south, y)
+    north = Math.max(north, y)
+  }
+  return { west, south, east, north }
+}
+
+/** Drops points that repeat the one before them, round the end too. */
+export function withoutRepeats(ring: Ring): Ring {
+  return ring.filter((point, i) => !samePoint(point, ring[(i + ring.length - 1) % ring.length]!))
+}

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest'
+import type { Point } from '../../server/src/geometry/point.ts'
+import {
+  boxOf,
+  meeting,
+  onSegment,
+  placeInRing,
+  withoutRepeats,
+} from '../../server/src/geometry/ring.ts'
+
+const p = (x: number, y: number): Point => ({ x, y })
+const square = [p(0, 0), p(10, 0), p(10, 10), p(0, 10)]
+
+test('lines cross, touch or stand apart', () => {
+  expect(meeting(p(0, 0), p(4, 4), p(0, 4), p(4, 0))).toBe('cross')
+  expect(meeting(p(0, 0), p(4, 4), p(2, 2), p(4, 0))).toBe('touch')
+  expect(meeting(p(0, 0), p(4, 0), p(4, 0), p(4, 4))).toBe('touch')
+  expect(meeting(p(0, 0), p(4, 0), p(2, 0), p(6, 0))).toBe('touch')
+  expect(meeting(p(0, 0), p(4, 0), p(5, 0), p(6, 0))).toBe('apart')
+  expect(meeting(p(0, 0), p(4, 0), p(0, 1), p(4, 1))).toBe('apart')
+})
+
+test('a point one nanometre off a line a thousand kilometres long is off it', () => {
+  const far = p(1e15, 1e15 - 1)
+  expect(onSegment(p(5e14, 5e14), p(0, 0), far)).toBe(false)
+  expect(onSegment(far, p(0, 0), far)).toBe(true)
+})
+
+test('inside, outside and on the rim, from a ring of either orientation', () => {
+  for (const ring of [square, [...square].reverse()]) {
+    expect(placeInRing(p(5, 5), ring)).toBe('inside')
+    expect(placeInRing(p(5, 10), ring)).toBe('rim')
+    expect(placeInRing(p(0, 0), ring)).toBe('rim')
+    expect(placeInRing(p(11, 10), ring)).toBe('outside')
+    expect(placeInRing(p(-1, 10), ring)).toBe('outside')
+  }
+})
+
+test('a point level with corners is judged rightly', () => {
+  const diamond = [p(0, -5), p(5, 0), p(0, 5), p(-5, 0)]
+  expect(placeInRing(p(0, 0), diamond)).toBe('inside')
+  expect(placeInRing(p(-6, 0), diamond)).toBe('outside')
+  expect(placeInRing(p(-6, 5), diamond)).toBe('outside')
+})
+
+test('box and repeated points', () => {
+  expect(boxOf(square)).toEqual({ west: 0, south: 0, east: 10, north: 10 })
+  expect(withoutRepeats([p(0, 0), p(0, 0), p(1, 0), p(1, 1), p(0, 0)])).toEqual([
+    p(1, 0),
+    p(1, 1),
+    p(0, 0),
+  ])
+})

@@ -1,0 +1,39 @@
+import { expect, test } from 'vitest'
+import {
+  cosineOfDegrees,
+  sineOfDegrees,
+  toDegrees,
+  withinFullTurn,
+} from '../../server/src/units/angle.ts'
+import { ratio } from '../../server/src/units/ratio.ts'
+
+test('whole quarter turns are exact, however often turned', () => {
+  for (const turns of [-3, -1, 0, 1, 5]) {
+    const at = (degrees: number) => ratio(degrees + 360 * turns)
+    expect([0, 90, 180, 270].map((d) => sineOfDegrees(at(d)))).toEqual([0, 1, 0, -1])
+    expect([0, 90, 180, 270].map((d) => cosineOfDegrees(at(d)))).toEqual([1, 0, -1, 0])
+  }
+})
+
+test('30, 45 and 60 degrees', () => {
+  expect(sineOfDegrees(ratio(30))).toBeCloseTo(0.5, 15)
+  expect(cosineOfDegrees(ratio(60))).toBeCloseTo(0.5, 15)
+  expect(sineOfDegrees(ratio(45))).toBe(Math.SQRT1_2)
+  expect(cosineOfDegrees(ratio(-315))).toBe(Math.SQRT1_2)
+  expect(sineOfDegrees(ratio(-30))).toBeCloseTo(-0.5, 15)
+})
+
+test('an angle of thirty digits is as good as a short one', () => {
+  const tiny = ratio(1n, 10n ** 30n)
+  expect(sineOfDegrees({ n: 90n * 10n ** 30n + 1n, d: 10n ** 30n })).toBe(1)
+  expect(sineOfDegrees(tiny)).toBe(0)
+})
+
+test('a full turn is taken off exactly', () => {
+  expect(withinFullTurn(ratio(-1, 2))).toEqual(ratio(719, 2))
+  expect(withinFullTurn(ratio(360))).toEqual(ratio(0))
+})
+
+test('radians to degrees', () => {
+  expect(toDegrees(Math.PI)).toBe(180)
+})
