@@ -6,5 +6,6 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     passWithNoTests: false,
     allowOnly: false,
+    reporters: ['default', new URL('tally.ts', import.meta.url).pathname],
   },
 })

@@ -1,0 +1,56 @@
+// Makes everything that is shipped, in dist/. `node esbuild.mjs`; a new bundle is one more entry.
+import { chmod, cp, glob, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { basename } from 'node:path'
+import { build } from 'esbuild'
+
+const COMMON = {
+  bundle: true,
+  minify: true,
+  metafile: true,
+  charset: 'utf8',
+  legalComments: 'none',
+  logLevel: 'warning',
+}
+
+/** One entry a bundle; `run` makes it a command that a shell can start. */
+const BUNDLES = [
+  {
+    run: true,
+    entryPoints: ['server/src/cli/main.ts'],
+    outfile: 'dist/floorscribe.mjs',
+    platform: 'node',
+    format: 'esm',
+    target: 'node22',
+    banner: { js: '#!/usr/bin/env node' },
+  },
+]
+
+async function bundle({ run, ...options }) {
+  const { metafile } = await build({ ...COMMON, ...options })
+  if (run) await chmod(options.outfile, 0o755)
+  return Object.keys(metafile.inputs)
+}
+
+/** Every JSON schema lies beside the code that writes to it; all are shipped in one folder. */
+async function copySchemas() {
+  await rm('dist/schema', { recursive: true, force: true })
+  await mkdir('dist/schema', { recursive: true })
+  for await (const file of glob('server/src/**/*.schema.json'))
+    await cp(file, `dist/schema/${basename(file)}`)
+}
+
+/** The licences of what was bundled in, since they ask to go wherever it goes. */
+async function writeLicences(inputs) {
+  const folders = inputs.map((input) => input.match(/^.*node_modules\/(?:@[^/]+\/)?[^/]+/)?.[0])
+  const parts = []
+  for (const folder of [...new Set(folders)].filter(Boolean).sort()) {
+    const { name, version, license } = JSON.parse(await readFile(`${folder}/package.json`, 'utf8'))
+    const texts = await Array.fromAsync(glob(`${folder}/{LICENSE,LICENCE,license}*`))
+    const text = texts.length > 0 ? await readFile(texts.sort()[0], 'utf8') : ''
+    parts.push(`${name} ${version} (${license})\n\n${text.trim()}\n`)
+  }
+  await writeFile('dist/THIRD-PARTY.txt', parts.join(`\n${'-'.repeat(72)}\n\n`))
+}
+
+const inputs = await Promise.all(BUNDLES.map(bundle))
+await Promise.all([copySchemas(), writeLicences(inputs.flat())])
