@@ -1,0 +1,73 @@
+import { orient2d } from 'robust-predicates'
+import type { Nm } from '../units/length.ts'
+import { roundToNm } from '../units/round.ts'
+import type { Point, Ring } from './point.ts'
+
+/** A straight line between two different points. */
+export interface Line {
+  readonly from: Point
+  readonly to: Point
+}
+
+/** 1 where a → b → c turns left, −1 right, 0 straight on or back. Exact for all whole coordinates. */
+export function turn(a: Point, b: Point, c: Point): -1 | 0 | 1 {
+  // The library's positive sense is clockwise where y points up.
+  const sign = orient2d(a.x, a.y, b.x, b.y, c.x, c.y)
+  return sign < 0 ? 1 : sign > 0 ? -1 : 0
+}
+
+export function samePoint(a: Point, b: Point): boolean {
+  return a.x === b.x && a.y === b.y
+}
+
+/** Twice the signed area in square nanometres, positive counter-clockwise. Exact. */
+export function twiceArea(ring: Ring): bigint {
+  const first = ring[0]
+  if (!first) return 0n
+  let sum = 0n
+  // Taken from the first corner, so that the products stay small wherever the ring lies.
+  for (let i = 1; i + 1 < ring.length; i++) {
+    const b = ring[i]!
+    const c = ring[i + 1]!
+    sum +=
+      BigInt(b.x - first.x) * BigInt(c.y - first.y) - BigInt(c.x - first.x) * BigInt(b.y - first.y)
+  }
+  return sum
+}
+
+/** Twice the area of a region: outer rings count positive, holes negative. */
+export function twiceAreaOf(region: readonly Ring[]): bigint {
+  return region.reduce((sum, ring) => sum + twiceArea(ring), 0n)
+}
+
+/** Up to this width (ten kilometres) the quick quotient is off by less than a hundredth. */
+const QUICK_WIDTH = 1e13
+
+/**
+ * x where `line` stands at height `y`, rounded half to even to whole nanometres. Exact: floating point
+ * answers only where its error cannot reach the next rounding. The line must not be level.
+ */
+export function crossingAt(line: Line, y: Nm): Nm {
+  const width = line.to.x - line.from.x
+  if (width === 0) return line.from.x
+  const rise = line.to.y - line.from.y
+  const up = y - line.from.y
+  const quick = (width * up) / rise
+  const sure = Math.abs(width) < QUICK_WIDTH && Math.abs(quick - Math.floor(quick) - 0.5) > 0.01
+  return line.from.x + (sure ? roundToNm(quick) : roundExactly(width, up, rise, roundToNm(quick)))
+}
+
+/** a · b / c rounded half to even, from a guess that is off by little. */
+function roundExactly(a: Nm, b: Nm, c: Nm, guess: Nm): Nm {
+  const sign = c < 0 ? -1n : 1n
+  const divisor = sign * BigInt(c)
+  const doubled = 2n * sign * BigInt(a) * BigInt(b)
+  let n = guess
+  for (;;) {
+    const excess = doubled - 2n * BigInt(n) * divisor
+    const odd = n % 2 !== 0
+    if (excess > divisor || (excess === divisor && odd)) n += 1
+    else if (excess < -divisor || (excess === -divisor && odd)) n -= 1
+    else return n + 0
+  }
+}
