@@ -33,10 +33,11 @@ export interface Given<T> {
 
 export type Plane = 'base' | 'wall' | 'toe-kick' | 'jamb'
 
-/** The standard deviation of one reading: `fixed` + length × `growth`. */
+/** The standard deviation of one reading: `fixed`, and `rise` more for each `per` of its length. */
 export interface Worth {
   readonly fixed: Nm
-  readonly growth: Ratio
+  readonly rise: Nm
+  readonly per: Nm
 }
 
 /**
@@ -236,6 +237,8 @@ export interface Room {
   readonly span: Span
   /** A line of it could not be read: it has no figures until that is mended. */
   readonly broken: boolean
+  /** Still being written: its walls do not come round yet, or one is to be taken. No figures, no blame. */
+  readonly unfinished: boolean
 }
 
 export interface BaseSaid {
