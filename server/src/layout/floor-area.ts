@@ -34,6 +34,8 @@ export interface RimEdge {
   /** How far the floor stays off it. */
   readonly gap: Nm
   readonly trim: string | null
+  /** Name of the room (or closet) that it bounds. */
+  readonly room: string
   /** "north of hall", "hall to bath". */
   readonly label: string
   readonly span: Span | null

@@ -1,0 +1,55 @@
+import { type Message, message } from '../facts/message.ts'
+import type { Expectation, Job } from '../job/job.ts'
+import { printDecimal } from '../units/decimal.ts'
+import { compare, multiply, type Ratio, ratio, subtract } from '../units/ratio.ts'
+import type { Quantity, Takeoff } from './takeoff.ts'
+
+/** Holds each `expect` line against the numbers; a difference beyond its margin is an error. */
+export function unmetExpectations(job: Job, counted: Takeoff): readonly Message[] {
+  return job.floors.flatMap((floor) =>
+    floor.expects.flatMap((expected) => {
+      const found = foundFor(expected, floor.name.text, floor.product?.text ?? '', counted)
+      return found?.value && isOutside(found.value, expected) ? [unmet(expected, found)] : []
+    }),
+  )
+}
+
+function foundFor(
+  expected: Expectation,
+  floor: string,
+  product: string,
+  counted: Takeoff,
+): Quantity | undefined {
+  const ofFloor = counted.floors.find((one) => one.floor === floor)?.quantities ?? []
+  switch (expected.what) {
+    case 'boxes': {
+      const key = product.toLowerCase()
+      const bought = counted.products.find((one) => one.product.toLowerCase() === key)
+      return bought?.quantities.find((quantity) => quantity.key === 'boxes')
+    }
+    case 'planks':
+      return ofFloor.find((quantity) => quantity.key === 'planks')
+    default:
+      return ofFloor.find(
+        (quantity) => quantity.key === 'floor area' && quantity.unit === expected.what,
+      )
+  }
+}
+
+function isOutside(value: Ratio, expected: Expectation): boolean {
+  const off = subtract(value, expected.value)
+  const size = off.n < 0n ? { n: -off.n, d: off.d } : off
+  const margin = multiply(expected.value, multiply(expected.withinPercent, ratio(1, 100)))
+  return compare(size, margin) > 0
+}
+
+function unmet(expected: Expectation, found: Quantity): Message {
+  const places = expected.what === 'boxes' || expected.what === 'planks' ? 0 : 1
+  return message(
+    'error',
+    'unmet-expectation',
+    expected.span,
+    `Expected ${printDecimal(expected.value, places)} ${expected.what}, and the job comes to ${found.printed}. ` +
+      'Change the job, or write what it comes to now, or a margin: within 5%.',
+  )
+}

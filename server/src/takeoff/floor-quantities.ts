@@ -1,0 +1,130 @@
+import type { Derivation } from '../facts/derivation.ts'
+import { COMMON_PRACTICE, FROM_THE_JOB } from '../facts/source.ts'
+import type { Job } from '../job/job.ts'
+import type { LaidFloor } from '../layout/lay.ts'
+import type { Survey, SurveyedRoom } from '../survey/survey.ts'
+import { printDecimal } from '../units/decimal.ts'
+import { divide, multiply, ONE, ratio, subtract } from '../units/ratio.ts'
+import { roundRatio } from '../units/round.ts'
+import { areaOf, measuresOf } from './amount.ts'
+import { closetAreas, doubledAreaOf, roomArea } from './areas.ts'
+import { plankArea } from './plank-area.ts'
+import { given, quantity } from './quantity.ts'
+import type { FloorTakeoff, Quantity } from './takeoff.ts'
+import { trimRuns } from './trim-run.ts'
+
+/** What one floor comes to: areas, planks, waste by layout and by percentage, trim. */
+export function floorQuantities(job: Job, survey: Survey, laid: LaidFloor): FloorTakeoff {
+  const measures = measuresOf(job.units)
+  const rooms = roomAreas(survey, laid, job)
+  const floorArea = quantity(
+    { key: 'floor area', label: 'floor area', unit: measures.area },
+    areaOf(doubledAreaOf(laid.area.gross), measures),
+    {
+      formula: 'rooms + floor in the openings run through − obstacles',
+      inputs: rooms.map((room) => room.derivation),
+    },
+  )
+  const covered = quantity(
+    { key: 'covered area', label: 'area covered by planks', unit: measures.area },
+    areaOf(doubledAreaOf(laid.net), measures),
+    { formula: 'floor area − gap along each edge', inputs: [floorArea.derivation] },
+  )
+  const planks = plankCount(laid)
+  const waste = wasteByLayout(covered, planks, laid, job)
+  const byPercentage = percentageRule(floorArea, planks, laid, job)
+  return {
+    floor: laid.floor.name.text,
+    product: laid.product.name.text,
+    quantities: [
+      ...rooms,
+      floorArea,
+      covered,
+      planks,
+      waste,
+      ...byPercentage,
+      ...trimRuns(laid.area.rim, measures),
+    ],
+  }
+}
+
+function roomAreas(survey: Survey, laid: LaidFloor, job: Job): readonly Quantity[] {
+  const measures = measuresOf(job.units)
+  const listed = new Set(laid.floor.rooms.map((room) => room.key))
+  const measured = survey.rooms.filter((room: SurveyedRoom) => room.status === 'measured')
+  return measured.flatMap((room) => [
+    ...(listed.has(room.room.name.key) ? [roomArea(room, measures)] : []),
+    ...closetAreas(room, measures).filter((closet) =>
+      listed.has((closet.room ?? '').toLowerCase()),
+    ),
+  ])
+}
+
+function plankCount(laid: LaidFloor): Quantity {
+  const { planks, pieces, bound } = laid.published
+  return quantity(
+    { key: 'planks', label: 'planks by layout', unit: 'planks' },
+    ratio(planks.length),
+    {
+      formula: 'planks that the layout cuts or lays whole',
+      inputs: [
+        given('pieces laid', `${pieces.length}`, { source: { kind: 'computed' } }),
+        given('no layout needs fewer than', `${bound.planks} planks`, {
+          source: { kind: 'computed' },
+        }),
+      ],
+    },
+  )
+}
+
+function wasteByLayout(covered: Quantity, planks: Quantity, laid: LaidFloor, job: Job): Quantity {
+  const used = plankArea(laid, measuresOf(job.units))
+  const value = multiply(ratio(100), subtract(divide(used.value, covered.value!), ONE))
+  return quantity({ key: 'waste', label: 'waste by layout', unit: '%' }, value, {
+    formula: 'area of the planks ÷ area covered − 1',
+    inputs: [used.derivation, covered.derivation, planks.derivation],
+  })
+}
+
+/** The rule that people use now, beside the layout, and which of the two is more. */
+function percentageRule(
+  floorArea: Quantity,
+  planks: Quantity,
+  laid: LaidFloor,
+  job: Job,
+): readonly Quantity[] {
+  const measures = measuresOf(job.units)
+  const percent = job.allowance
+  const face = plankArea(laid, measures)
+  const perPlank = divide(face.value, planks.value!)
+  const wanted = multiply(
+    floorArea.value!,
+    ratio(percent.value.n + 100n * percent.value.d, 100n * percent.value.d),
+  )
+  const count = roundRatio(divide(wanted, perPlank), 'up')
+  const inputs: Derivation[] = [
+    floorArea.derivation,
+    given('allowance', `${printDecimal(percent.value, 0)} %`, {
+      source: percent.span === null ? COMMON_PRACTICE : FROM_THE_JOB,
+      span: percent.span,
+    }),
+  ]
+  const more =
+    count > planks.value!.n
+      ? `the percentage asks for ${count - planks.value!.n} more`
+      : count < planks.value!.n
+        ? `the layout needs ${planks.value!.n - count} more`
+        : 'both come to the same'
+  return [
+    quantity(
+      { key: 'planks by percentage', label: 'planks by area plus percentage', unit: 'planks' },
+      ratio(count),
+      {
+        formula: 'floor area × (1 + allowance) ÷ area of a plank',
+        inputs,
+        rule: `rounded up once; for comparison only: ${more}`,
+        source: COMMON_PRACTICE,
+      },
+    ),
+  ]
+}
