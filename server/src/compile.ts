@@ -1,0 +1,103 @@
+import type { Message } from './facts/message.ts'
+import { bind } from './job/bind.ts'
+import { notRead, reach } from './job/includes.ts'
+import type { Job } from './job/job.ts'
+import { settle } from './job/settle.ts'
+import { parse } from './language/parse.ts'
+import type { Tree } from './language/tree.ts'
+import { floorArea } from './layout/area.ts'
+import { type LaidFloor, layFloor } from './layout/lay.ts'
+import type { Survey } from './survey/survey.ts'
+import { survey as surveyRooms } from './survey/survey-rooms.ts'
+import { takeoff as count } from './takeoff/count.ts'
+import { unmetExpectations } from './takeoff/expectations.ts'
+import type { Takeoff } from './takeoff/takeoff.ts'
+
+/** Everything that a job's text comes to. */
+export interface Compiled {
+  readonly root: string
+  /** The root first, then what it includes. */
+  readonly trees: readonly Tree[]
+  readonly job: Job
+  readonly survey: Survey
+  readonly floors: readonly LaidFloor[]
+  readonly takeoff: Takeoff
+  /** The root's first, by place; then those of each included file. */
+  readonly messages: readonly Message[]
+  /** `errors` also stands for warnings that no `accept` line settles. */
+  readonly exit: 'sound' | 'errors' | 'incomplete'
+}
+
+/**
+ * The whole of Floorscribe on one page: text → trees → job → survey → floors → quantities. Each stage
+ * is a function of the values before it. Takes a closed set of texts by path; where an include is not
+ * among them it says which are missing, and whoever can read files comes back with them, or with the
+ * reason why one is `absent`. Never throws, whatever the texts are.
+ */
+export function compile(
+  texts: ReadonlyMap<string, string>,
+  root: string,
+  absent: ReadonlyMap<string, string> = new Map(),
+): Compiled | { readonly missing: readonly string[] } {
+  const parsed = [...texts].map(([file, text]) => parse(file, text))
+  const { trees, missing, messages: includes } = reach(parsed, root)
+  const wanted = missing.filter((include) => !absent.has(include.path))
+  if (wanted.length > 0) return { missing: [...new Set(wanted.map((include) => include.path))] }
+
+  const { job, messages: bound } = bind(trees, root)
+  const survey = surveyRooms(job)
+  const { floors, messages: laid } = layFloors(job, survey)
+  const before = [
+    ...trees.flatMap((tree) => tree.messages),
+    ...includes,
+    ...missing.map((include) => notRead(include, root, absent.get(include.path))),
+    ...bound,
+    ...survey.messages,
+    ...laid,
+  ]
+  const takeoff = count(job, survey, floors, before)
+  const expectations = takeoff.complete ? unmetExpectations(job, takeoff) : []
+  const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
+  return { root, trees, job, survey, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
+}
+
+/** Lays each floor whose area and product are known; what stands in the way of the others is said. */
+function layFloors(
+  job: Job,
+  survey: Survey,
+): { readonly floors: readonly LaidFloor[]; readonly messages: readonly Message[] } {
+  const floors: LaidFloor[] = []
+  const messages: Message[] = []
+  for (const floor of job.floors) {
+    const product = job.products.find((one) => one.name.key === floor.product?.key)
+    const area = floorArea(job, survey, floor)
+    messages.push(...area.messages)
+    if (product === undefined || area.gross.length === 0) continue
+    const laid = layFloor({ job, floor, product, area, survey })
+    if (laid === null) continue
+    floors.push(laid)
+    messages.push(...laid.messages)
+  }
+  return { floors, messages }
+}
+
+/** By file in the order they are read, then by place, then by code; one that is said twice is kept once. */
+function inOrder(messages: readonly Message[], trees: readonly Tree[]): readonly Message[] {
+  const rank = new Map(trees.map((tree, index) => [tree.file, index]))
+  const key = (one: Message) => `${one.span.file}\n${one.span.start}\n${one.code}\n${one.text}`
+  const once = new Map(messages.map((one) => [key(one), one]))
+  return [...once.values()].sort(
+    (a, b) =>
+      (rank.get(a.span.file) ?? 0) - (rank.get(b.span.file) ?? 0) ||
+      a.span.start - b.span.start ||
+      (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
+  )
+}
+
+function exitOf(messages: readonly Message[], takeoff: Takeoff): Compiled['exit'] {
+  const wrong = messages.some(
+    (one) => one.weight === 'error' || (one.weight === 'warning' && !one.accepted),
+  )
+  if (wrong) return 'errors'
+  return takeoff.complete ? 'sound' : 'incomplete'
+}
