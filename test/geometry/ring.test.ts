@@ -1,24 +1,9 @@
 import { expect, test } from 'vitest'
 import type { Point } from '../../server/src/geometry/point.ts'
-import {
-  boxOf,
-  meeting,
-  onSegment,
-  placeInRing,
-  withoutRepeats,
-} from '../../server/src/geometry/ring.ts'
+import { boxOf, onSegment, placeInRing, withoutRepeats } from '../../server/src/geometry/ring.ts'
 
 const p = (x: number, y: number): Point => ({ x, y })
 const square = [p(0, 0), p(10, 0), p(10, 10), p(0, 10)]
-
-test('lines cross, touch or stand apart', () => {
-  expect(meeting(p(0, 0), p(4, 4), p(0, 4), p(4, 0))).toBe('cross')
-  expect(meeting(p(0, 0), p(4, 4), p(2, 2), p(4, 0))).toBe('touch')
-  expect(meeting(p(0, 0), p(4, 0), p(4, 0), p(4, 4))).toBe('touch')
-  expect(meeting(p(0, 0), p(4, 0), p(2, 0), p(6, 0))).toBe('touch')
-  expect(meeting(p(0, 0), p(4, 0), p(5, 0), p(6, 0))).toBe('apart')
-  expect(meeting(p(0, 0), p(4, 0), p(0, 1), p(4, 1))).toBe('apart')
-})
 
 test('a point one nanometre off a line a thousand kilometres long is off it', () => {
   const far = p(1e15, 1e15 - 1)

@@ -9,21 +9,6 @@ export function onSegment(p: Point, a: Point, b: Point): boolean {
 const between = (value: number, a: number, b: number) =>
   Math.min(a, b) <= value && value <= Math.max(a, b)
 
-/**
- * How two straight lines with ends meet: `cross` where each passes from one side of the other to its
- * other side, `touch` for any other common point, `apart` for none. Exact.
- */
-export function meeting(a: Point, b: Point, c: Point, d: Point): 'cross' | 'touch' | 'apart' {
-  const cSide = turn(a, b, c)
-  const dSide = turn(a, b, d)
-  const aSide = turn(c, d, a)
-  const bSide = turn(c, d, b)
-  if (cSide * dSide < 0 && aSide * bSide < 0) return 'cross'
-  const touching =
-    onSegment(c, a, b) || onSegment(d, a, b) || onSegment(a, c, d) || onSegment(b, c, d)
-  return touching ? 'touch' : 'apart'
-}
-
 /** Where a point lies by a simple ring of either orientation. Exact; linear in the ring's corners. */
 export function placeInRing(p: Point, ring: Ring): 'inside' | 'rim' | 'outside' {
   let inside = false

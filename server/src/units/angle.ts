@@ -1,4 +1,4 @@
-import { cos, PI, sin } from './functions.ts'
+import { cosDegrees, PI, sinDegrees } from './functions.ts'
 import { wholeNumber } from './number.ts'
 import { compare, multiply, type Ratio, ratio, subtract } from './ratio.ts'
 import { roundRatio } from './round.ts'
@@ -15,16 +15,16 @@ export function withinFullTurn(degrees: Ratio): Ratio {
 export function sineOfDegrees(degrees: Ratio): number {
   const angle = withinFullTurn(degrees)
   const quarter = roundRatio(ratio(angle.n, angle.d * 90n), 'half to even')
-  const rest = toRadians(subtract(angle, ratio(quarter * 90n)))
+  const rest = ratioToDouble(subtract(angle, ratio(quarter * 90n)))
   switch (quarter % 4n) {
     case 0n:
-      return sin(rest) + 0
+      return sinDegrees(rest) + 0
     case 1n:
-      return cos(rest)
+      return cosDegrees(rest)
     case 2n:
-      return -sin(rest) + 0
+      return -sinDegrees(rest) + 0
     default:
-      return -cos(rest)
+      return -cosDegrees(rest)
   }
 }
 

@@ -50,6 +50,18 @@ export function acos(x: number): number {
   return angleOf(s, c).high + 0
 }
 
+const ONE_DEGREE: DoubleDouble = divideDd(HALF_TURN, dd(180))
+
+/** The sine of at most an eighth of a turn, in degrees: |x| ≤ 45. */
+export function sinDegrees(x: number): number {
+  return sineSeries(multiplyDd(dd(x), ONE_DEGREE)).high
+}
+
+/** The cosine of at most an eighth of a turn, in degrees: |x| ≤ 45. */
+export function cosDegrees(x: number): number {
+  return cosineSeries(multiplyDd(dd(x), ONE_DEGREE)).high
+}
+
 interface SineAndCosine {
   readonly sine: DoubleDouble
   readonly cosine: DoubleDouble
