@@ -44,7 +44,7 @@ export interface Token {
 
 /** A block: the line in column one and the entries below it. A file line is a block of its own. */
 export interface Block extends Entry {
-  /** The name after the first word (`room bunk`), or null where the block has none. */
+  /** The name after the first word (`room bunk`), or null where the block has none. A broken block keeps what may be its name. */
   readonly name: Name | null
 }
 
@@ -64,7 +64,10 @@ export interface Entry {
   readonly under: readonly Entry[]
 }
 
-/** A phrase between commas, matched to one form of its word (see `words.ts`). */
+/**
+ * A phrase between commas, matched to one form of its word (see `words.ts`). In a line that takes a
+ * name or a list of names each name is a phrase of the form 'NAME'.
+ */
 export interface Phrase {
   readonly span: Span
   /** The form it fits, exactly as the vocabulary writes it: 'LENGTH from left'. */

@@ -1,0 +1,168 @@
+import { nearest } from '../facts/near.ts'
+import { exampleOf } from './examples.ts'
+import type { Form } from './forms.ts'
+import type { Item } from './grammar.ts'
+import { matchForms } from './match.ts'
+import { type Reading, type Repair, sayError, shown } from './reading.ts'
+import type { Entered } from './vocabulary.ts'
+
+interface Finding {
+  readonly code: string
+  readonly text: string
+  readonly repair: Repair | null
+}
+
+interface Odd {
+  readonly items: readonly Item[]
+  readonly entered: Entered
+  readonly base: number
+  readonly reading: Reading
+}
+
+/** Says why a phrase fits no form of its word: the likeliest slip first, else what is accepted. */
+export function diagnose(
+  items: readonly Item[],
+  entered: Entered,
+  base: number,
+  reading: Reading,
+): void {
+  const odd: Odd = { items, entered, base, reading }
+  const found =
+    letterInNumber(odd) ?? commaMissing(odd) ?? nearWord(odd) ?? needsQuotes(odd) ?? unknown(odd)
+  const place = { start: startOf(odd), end: endOf(odd) }
+  sayError(reading, found.code, place, found.text, found.repair)
+}
+
+const startOf = (odd: Odd): number => odd.base + odd.items[0]!.start
+const endOf = (odd: Odd): number => odd.base + odd.items[odd.items.length - 1]!.end
+
+function typed(odd: Odd, from = 0, to = odd.items.length): string {
+  const start = odd.base + odd.items[from]!.start
+  return odd.reading.text.slice(start, odd.base + odd.items[to - 1]!.end)
+}
+
+/** `1O' 8"`: letters that look like digits. */
+function letterInNumber(odd: Odd): Finding | null {
+  const at = odd.items.findIndex(
+    (item) => item.kind === 'word' && /^[0-9OoIl]*[0-9][0-9OoIl.]*(?:'|")?$/.test(item.text),
+  )
+  const item = odd.items[at]
+  if (item === undefined || item.kind !== 'word') return null
+  const letter = /[OoIl]/.exec(item.text)?.[0]
+  if (letter === undefined) return null
+  const plain = item.text.replace(/[Oo]/g, '0').replace(/[Il]/g, '1')
+  const next = odd.items[at + 1]
+  const whole = next?.kind === 'measure' ? `${plain} ${typed(odd, at + 1, at + 2)}` : plain
+  return {
+    code: 'letter-in-number',
+    text: `The ${letter} in ${item.text} is a letter. ${whole}?`,
+    repair: {
+      start: odd.base + item.start,
+      end: odd.base + item.end,
+      title: `Write ${plain}`,
+      text: plain,
+    },
+  }
+}
+
+/** A place where both sides fit a form of their own. */
+function commaMissing(odd: Odd): Finding | null {
+  const { items, entered } = odd
+  for (let at = 1; at < items.length; at += 1) {
+    const left = matchForms(items.slice(0, at), entered.forms)
+    if (left === null || matchForms(items.slice(at), entered.forms) === null) continue
+    const last = left.form.parts[left.form.parts.length - 1]!
+    return (last.kind === 'name' ? nameEnd(odd, at) : null) ?? commaAt(odd, at)
+  }
+  return null
+}
+
+function commaAt(odd: Odd, at: number): Finding {
+  const end = odd.base + odd.items[at - 1]!.end
+  return {
+    code: 'comma-missing',
+    text: `A comma is missing between two entries: ${shown(`${typed(odd, 0, at)}, ${typed(odd, at)}`)}.`,
+    repair: { start: end, end, title: 'Put the comma', text: ',' },
+  }
+}
+
+/** `to bedroom 2 1/2" from left`: the number may end the name or start the reading. */
+function nameEnd(odd: Odd, at: number): Finding | null {
+  const apart = /^([0-9]+)[^0-9]+([0-9].*)$/.exec(typed(odd, at))
+  const item = odd.items[at]!
+  if (apart === null || item.kind !== 'measure' || !/^[0-9]+\s/.test(typed(odd, at, at + 1))) {
+    return null
+  }
+  const name = typed(odd, 0, at)
+  return {
+    code: 'name-end-unclear',
+    text: `Where does the name end? "${name} ${apart[1]}, ${apart[2]}" or "${name}, ${typed(odd, at)}"? A comma ends a name.`,
+    repair: null,
+  }
+}
+
+/** One word mistyped: its nearest of the words that the forms hold makes the phrase fit. */
+function nearWord(odd: Odd): Finding | null {
+  const known = wordsIn(odd.entered.forms)
+  for (const [at, item] of odd.items.entries()) {
+    if (item.kind !== 'word') continue
+    const near = nearest(item.text, known)
+    if (near === null || near === item.text.toLowerCase()) continue
+    const mended = odd.items.map((other, index) => (index === at ? { ...item, text: near } : other))
+    if (matchForms(mended, odd.entered.forms) === null) continue
+    const place = { start: odd.base + item.start, end: odd.base + item.end }
+    const also = known.filter((word) => word !== near).slice(0, 8)
+    return {
+      code: 'word-mistyped',
+      text: `"${item.text}" is no word of a ${odd.entered.word.word} line. ${near}?${also.length > 0 ? ` (Also: ${also.join(', ')}.)` : ''}`,
+      repair: { ...place, title: `Write ${near}`, text: near },
+    }
+  }
+  return null
+}
+
+function wordsIn(forms: readonly Form[]): readonly string[] {
+  const words = forms.flatMap((form) =>
+    form.parts.flatMap((part) =>
+      part.kind === 'words' ? part.words : part.kind === 'choice' ? part.options.flat() : [],
+    ),
+  )
+  return [...new Set(words)]
+}
+
+/** `called place to sit`: a name that holds a parting word. */
+function needsQuotes(odd: Odd): Finding | null {
+  for (let at = 1; at < odd.items.length; at += 1) {
+    const rest = odd.items.slice(at)
+    if (rest.some((item) => item.kind === 'measure')) continue
+    const name: Item = { kind: 'quoted', text: 'name', start: rest[0]!.start, end: rest[0]!.end }
+    const match = matchForms([...odd.items.slice(0, at), name], odd.entered.forms)
+    if (match === null || match.names.length === 0) continue
+    const quoted = `"${typed(odd, at).replace(/["\u201c\u201d]/g, '')}"`
+    return {
+      code: 'name-needs-quotes',
+      text: `A name that holds to, of, and, about or within stands in quotes: ${shown(`${typed(odd, 0, at)} ${quoted}`)}.`,
+      repair: {
+        start: odd.base + rest[0]!.start,
+        end: endOf(odd),
+        title: `Write ${shown(quoted)}`,
+        text: quoted,
+      },
+    }
+  }
+  return null
+}
+
+function unknown(odd: Odd): Finding {
+  const { word } = odd.entered.word
+  const accepted = odd.entered.forms.map((form) => exampleOf(form.text))
+  const takes =
+    accepted.length === 0
+      ? `${word} stands alone on its line`
+      : `${word} takes: ${accepted.join('; ')}`
+  return {
+    code: 'phrase-unknown',
+    text: `"${shown(typed(odd))}" is not understood here. ${takes}.`,
+    repair: null,
+  }
+}

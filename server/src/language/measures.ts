@@ -1,0 +1,120 @@
+import type { IToken } from 'chevrotain'
+import type { Nm } from '../units/length.ts'
+import { readDecimal } from '../units/number.ts'
+import type { Ratio } from '../units/ratio.ts'
+import { readLength } from '../units/tape.ts'
+import type { FigureWanted } from './forms.ts'
+import { endOfToken, type RawMeasure } from './grammar.ts'
+import type { MeasureItem } from './match.ts'
+import { type Reading, sayError, shown, spanOf } from './reading.ts'
+import type { Figure, Measure } from './tree.ts'
+
+/** Reads the figure of a measure as the form wants it. Null when it is refused; that is said. */
+export function readMeasure(
+  item: MeasureItem,
+  wanted: FigureWanted,
+  base: number,
+  reading: Reading,
+): Measure | null {
+  const figure = readFigure(item.measure, wanted, base, reading)
+  const within = item.measure.within
+  const worth = within === null ? null : lengthOf(within, base, reading)
+  if (figure === null || (within !== null && worth === null)) return null
+  return {
+    span: spanOf(reading, base + item.start, base + item.end),
+    figure,
+    about: item.measure.about !== null,
+    within: worth,
+    doubtful: item.measure.doubt !== null,
+  }
+}
+
+function readFigure(
+  measure: RawMeasure,
+  wanted: FigureWanted,
+  base: number,
+  reading: Reading,
+): Figure | null {
+  const { first } = measure
+  const text = first.image
+  if (first.tokenType.name === 'asked') return { kind: 'asked', text: '?' }
+  switch (wanted) {
+    case 'LENGTH': {
+      const nm = lengthOf(first, base, reading)
+      return nm === null ? null : { kind: 'length', nm, text }
+    }
+    case 'SIZE':
+      return sizeOf(first, measure.by!, base, reading)
+    case 'COUNT': {
+      const value = numberOf(first, text, base, reading)
+      if (value === null || value.d === 1n) return value && { kind: 'number', value, text }
+      return notWhole(first, base, reading)
+    }
+    case 'NUMBER': {
+      const value = numberOf(first, text, base, reading)
+      return value && { kind: 'number', value, text }
+    }
+    case 'PERCENT': {
+      const value = numberOf(first, text.slice(0, -1).trimEnd(), base, reading)
+      return value && { kind: 'percent', value, text }
+    }
+    case 'ANGLE': {
+      const degrees = numberOf(first, text.replace(/[^0-9]+$/, ''), base, reading)
+      return degrees && { kind: 'angle', degrees, text }
+    }
+    case 'DATE':
+      return dateOf(first, base, reading)
+  }
+}
+
+function placeOf(token: IToken, base: number) {
+  return { start: base + token.startOffset, end: base + endOfToken(token) }
+}
+
+function lengthOf(token: IToken, base: number, reading: Reading): Nm | null {
+  const { nm, refusal } = readLength(token.image, reading.tape)
+  if (refusal === null) return nm
+  const place = placeOf(token, base)
+  const repair =
+    refusal.fix === null
+      ? null
+      : { ...place, title: `Write ${shown(refusal.fix)}`, text: refusal.fix }
+  sayError(reading, refusal.code, place, refusal.text, repair)
+  return null
+}
+
+function sizeOf(first: IToken, second: IToken, base: number, reading: Reading): Figure | null {
+  const a = lengthOf(first, base, reading)
+  const b = lengthOf(second, base, reading)
+  if (a === null || b === null) return null
+  const text = reading.text.slice(base + first.startOffset, base + endOfToken(second))
+  return { kind: 'size', nm: [a, b], text }
+}
+
+function numberOf(token: IToken, text: string, base: number, reading: Reading): Ratio | null {
+  const value = readDecimal(text)
+  if (value !== null) return value
+  const said = `${shown(text)} is no number that can be read here. A number has the digits 0 to 9, no comma and at most one point: 1250 or 12.5.`
+  sayError(reading, 'number-unreadable', placeOf(token, base), said)
+  return null
+}
+
+function notWhole(token: IToken, base: number, reading: Reading): null {
+  const said = `${token.image} is not a whole number. Planks, boxes and pieces are counted: write such as 9.`
+  sayError(reading, 'number-not-whole', placeOf(token, base), said)
+  return null
+}
+
+const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+
+/** Dates are text and are never reckoned with; a day that no calendar has is a slip all the same. */
+function dateOf(token: IToken, base: number, reading: Reading): Figure | null {
+  const [, month, day] = token.image.split('-').map((part) => readDecimal(part)!.n)
+  const days = DAYS.find((_, index) => BigInt(index + 1) === month)
+  if (days !== undefined && day! >= 1n && day! <= BigInt(days)) {
+    return { kind: 'date', text: token.image }
+  }
+  const said = `${token.image} is no day of the calendar. A date is written year, month, day: 2027-04-12.`
+  sayError(reading, 'date-unreadable', placeOf(token, base), said)
+  return null
+}

@@ -1,0 +1,70 @@
+import { type Message, message } from '../facts/message.ts'
+import { findConflicts } from './conflicts.ts'
+import { hiddenIn } from './hidden.ts'
+import { splitLines } from './lines.ts'
+import { Outline } from './outline.ts'
+import type { Reading } from './reading.ts'
+import type { Tree } from './tree.ts'
+import { tapeOptionsOf } from './units-line.ts'
+
+/** A longer file is no job: it gets one message, and costs nothing more. */
+export const LARGEST_FILE = 5_000_000
+/** More messages help nobody, and cost memory. */
+export const MOST_MESSAGES = 1000
+
+/**
+ * Reads one file into its tree. Never fails and never throws: what cannot be read becomes a message
+ * and a broken line, and costs nothing but itself. Linear in the length of the text.
+ */
+export function parse(file: string, text: string): Tree {
+  if (text.length > LARGEST_FILE) return tooLarge(file, text)
+  const messages: Message[] = []
+  const say = (said: Message): void => {
+    if (messages.length <= MOST_MESSAGES) messages.push(said)
+  }
+  const reading: Reading = { file, text, tape: tapeOptionsOf(text), say }
+  const raw = splitLines(text)
+  const outline = new Outline(reading)
+  const conflicts = findConflicts(text, raw)
+  let next = 0
+  for (const [index, line] of raw.entries()) {
+    const conflict = conflicts[next]
+    const inside = conflict !== undefined && index >= conflict.first && index <= conflict.last
+    if (inside) outline.addConflict(line, index === conflict.first ? conflict : null, raw)
+    else if (!hiddenIn(line, reading)) outline.add(line)
+    else outline.addUnread(line)
+    if (conflict !== undefined && index === conflict.last) next += 1
+  }
+  const { lines, blocks } = outline.finish()
+  return { file, text, lines, blocks, messages: cut(messages) }
+}
+
+function cut(messages: readonly Message[]): readonly Message[] {
+  if (messages.length <= MOST_MESSAGES) return messages
+  const span = messages[MOST_MESSAGES]!.span
+  const said = `There is more to say, but ${MOST_MESSAGES} messages are enough for one file. Is it a job file?`
+  return [...messages.slice(0, MOST_MESSAGES), message('error', 'messages-cut', span, said)]
+}
+
+function tooLarge(file: string, text: string): Tree {
+  const span = { file, start: 0, end: text.length }
+  const said = `This file has ${text.length} characters, more than the ${LARGEST_FILE} that are read. A job of a thousand rooms needs a tenth of that.`
+  const line = {
+    span,
+    number: 1,
+    ending: '',
+    indent: 0,
+    tokens: [{ kind: 'unread', text, span }],
+    head: null,
+    comment: null,
+    broken: true,
+  }
+  const start = { file, start: 0, end: 0 }
+  return {
+    file,
+    text,
+    lines: [line],
+    blocks: [],
+    messages: [message('error', 'file-too-large', start, said)],
+  }
+}
