@@ -1,0 +1,123 @@
+import { difference, union } from './clip.ts'
+import { type Line, twiceArea } from './exact.ts'
+import { anyMeeting } from './meet.ts'
+import { near } from './near.ts'
+import type { Point, Region, Ring } from './point.ts'
+import { type Box, boxOf, placeInRing } from './ring.ts'
+import { distanceToLine, spliced } from './splice.ts'
+import { boundary } from './trace.ts'
+
+/** How far corners that were rounded one by one may miss each other, in nm. */
+const REACH = 2
+
+/**
+ * The union of solids less holes (all counter-clockwise, edge by edge), as rings of edges that keep what
+ * they carried: the floor lies on their left. Edges that `keeps` holds part the union where two solids
+ * share them.
+ *
+ * Rooms as a rule touch and do not overlap: then nothing moves but corners that were a nanometre or two
+ * apart, and the time is linear in the edges. Where rings do overlap, they are clipped.
+ */
+export function join<T extends Line>(
+  solids: readonly (readonly T[])[],
+  holes: readonly (readonly T[])[],
+  keeps: (line: T) => boolean,
+): T[][] {
+  const reversed = holes.map((ring) =>
+    ring.toReversed().map((edge) => ({ ...edge, from: edge.to, to: edge.from })),
+  )
+  const rings = spliced([...solids, ...reversed], REACH)
+  const lines = rings.flat()
+  return liesFlat(rings) ? boundary(lines, keeps) : clipped(rings, lines, keeps)
+}
+
+const corners = (ring: readonly Line[]): Ring => ring.map((line) => line.from)
+
+/** Whether no two rings overlap: solids lie beside each other, each hole in just one of them. */
+function liesFlat(rings: readonly (readonly Line[])[]): boolean {
+  if (anyMeeting(rings.flat(), (how) => how !== 'across')) return false
+  const areas = rings.map((ring) => {
+    const points = corners(ring)
+    return { points, box: boxOf(points), solid: twiceArea(points) > 0n }
+  })
+  return areas.every((area, i) => {
+    const around = areas.filter((other, j) => i !== j && isAround(other.box, area.box))
+    const count = (solid: boolean) =>
+      around.filter((other) => other.solid === solid && holds(other.points, area.points)).length
+    return count(true) === (area.solid ? 0 : 1) && count(false) === 0
+  })
+}
+
+function isAround(outer: Box, inner: Box): boolean {
+  return (
+    outer.west <= inner.west &&
+    outer.east >= inner.east &&
+    outer.south <= inner.south &&
+    outer.north >= inner.north
+  )
+}
+
+/** Whether a ring lies in another one that it does not cross. */
+function holds(around: Ring, ring: Ring): boolean {
+  for (const point of ring) {
+    const place = placeInRing(point, around)
+    if (place !== 'rim') return place === 'inside'
+  }
+  return true
+}
+
+function clipped<T extends Line>(
+  rings: readonly (readonly T[])[],
+  lines: readonly T[],
+  keeps: (line: T) => boolean,
+): T[][] {
+  const solids: Ring[] = []
+  const holes: Ring[] = []
+  for (const ring of rings) (twiceArea(corners(ring)) > 0n ? solids : holes).push(corners(ring))
+  // A line that parts the floor becomes a slit, or the union would heal it.
+  const slits = lines.filter(keeps).map(slit)
+  return carried(difference(union(solids), [...holes, ...slits]), lines)
+}
+
+function slit({ from, to }: Line): Ring {
+  const level = Math.abs(to.x - from.x) >= Math.abs(to.y - from.y)
+  const [dx, dy] = level ? [0, 1] : [1, 0]
+  return [
+    { x: from.x - dx, y: from.y - dy },
+    { x: to.x - dx, y: to.y - dy },
+    { x: to.x + dx, y: to.y + dy },
+    { x: from.x + dx, y: from.y + dy },
+  ]
+}
+
+/**
+ * The edges of a clipped region, parted wherever a corner of what it was made of lies on them, each
+ * carrying what the edge that it lies on carried.
+ */
+function carried<T extends Line>(region: Region, lines: readonly T[]): T[][] {
+  const grid = near(lines, 2 * REACH)
+  const bare = region.map((ring) =>
+    ring.map((from, i): Line => ({ from, to: ring[(i + 1) % ring.length]! })),
+  )
+  const parted = spliced<Line>([...bare, lines], REACH).slice(0, region.length)
+  return parted.map((ring) =>
+    ring.map(({ from, to }) => {
+      const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }
+      const around = grid.at(middle).map((k) => lines[k]!)
+      return { ...(closest({ from, to }, middle, around) ?? lines[0]!), from, to }
+    }),
+  )
+}
+
+/** The line nearest to a point among those that run the same way as the edge, if any does. */
+function closest<T extends Line>(edge: Line, point: Point, lines: readonly T[]): T | undefined {
+  const score = (line: T) => distanceToLine(point, line) + (sameWay(edge, line) ? 0 : 4 * REACH)
+  return lines.reduce<T | undefined>(
+    (best, line) => (best && score(best) <= score(line) ? best : line),
+    undefined,
+  )
+}
+
+function sameWay(a: Line, b: Line): boolean {
+  return (a.to.x - a.from.x) * (b.to.x - b.from.x) + (a.to.y - a.from.y) * (b.to.y - b.from.y) > 0
+}

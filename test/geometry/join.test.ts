@@ -1,0 +1,144 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { union } from '../../server/src/geometry/clip.ts'
+import { type Line, twiceAreaOf } from '../../server/src/geometry/exact.ts'
+import { join } from '../../server/src/geometry/join.ts'
+import type { Ring } from '../../server/src/geometry/point.ts'
+import { rectangle } from './regions.ts'
+
+interface Marked extends Line {
+  readonly mark: string
+}
+
+const marked = (ring: Ring, mark: string): Marked[] =>
+  ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length]!, mark: `${mark} ${i}` }))
+const rings = (edges: readonly (readonly Line[])[]) =>
+  edges.map((ring) => ring.map(({ from }) => from))
+const none = () => false
+
+describe('rooms joined to one floor', () => {
+  test('a doorway between two rooms opens both', () => {
+    const floor = join(
+      [
+        marked(rectangle(0, 0, 100, 100), 'hall'),
+        marked(rectangle(40, 100, 20, 10), 'door'),
+        marked(rectangle(0, 110, 100, 100), 'den'),
+      ],
+      [],
+      none,
+    )
+    expect(floor.map((ring) => ring.map(({ mark }) => mark))).toEqual([
+      [
+        'hall 0',
+        'hall 1',
+        'hall 2',
+        'door 1',
+        'den 0',
+        'den 1',
+        'den 2',
+        'den 3',
+        'den 0',
+        'door 3',
+        'hall 2',
+        'hall 3',
+      ],
+    ])
+    expect(twiceAreaOf(rings(floor))).toBe(2n * (20_000n + 200n))
+  })
+
+  test('a doorway a nanometre off its slanted wall still opens it', () => {
+    const hall = [
+      { x: 0, y: 0 },
+      { x: 3000, y: 1 },
+      { x: 3000, y: 3000 },
+      { x: 0, y: 3000 },
+    ]
+    const door = [
+      { x: 1000, y: -100 },
+      { x: 2000, y: -100 },
+      { x: 2000, y: -1 },
+      { x: 1000, y: 1 },
+    ]
+    const floor = join([marked(hall, 'hall'), marked(door, 'door')], [], none)
+    expect(floor.length).toBe(1)
+    expect(floor[0]!.map(({ mark }) => mark)).toEqual([
+      'hall 0',
+      'door 3',
+      'door 0',
+      'door 1',
+      'hall 0',
+      'hall 1',
+      'hall 2',
+      'hall 3',
+    ])
+  })
+
+  test('a hearth at the wall notches the floor, a column makes a hole', () => {
+    const floor = join(
+      [marked(rectangle(0, 0, 100, 100), 'den')],
+      [marked(rectangle(30, 80, 40, 20), 'hearth'), marked(rectangle(10, 10, 5, 5), 'column')],
+      none,
+    )
+    expect(floor.map((ring) => ring.length).sort()).toEqual([4, 8])
+    expect(twiceAreaOf(rings(floor))).toBe(2n * (10_000n - 800n - 25n))
+  })
+
+  test('a kept line parts the floor', () => {
+    const parts = join(
+      [marked(rectangle(0, 0, 50, 100), 'a'), marked(rectangle(50, 0, 50, 100), 'b')],
+      [],
+      ({ mark }) => mark === 'a 1' || mark === 'b 3',
+    )
+    expect(parts.map((ring) => ring.map(({ mark }) => mark))).toEqual([
+      ['a 0', 'a 1', 'a 2', 'a 3'],
+      ['b 0', 'b 1', 'b 2', 'b 3'],
+    ])
+  })
+
+  test('rooms that overlap count once, and each edge keeps its name', () => {
+    const floor = join(
+      [marked(rectangle(0, 0, 100, 100), 'a'), marked(rectangle(50, 0, 100, 60), 'b')],
+      [],
+      none,
+    )
+    expect(twiceAreaOf(rings(floor))).toBe(2n * (10_000n + 3_000n))
+    expect(new Set(floor[0]!.map(({ mark }) => mark))).toEqual(
+      new Set(['a 0', 'b 0', 'b 1', 'b 2', 'a 1', 'a 2', 'a 3']),
+    )
+  })
+
+  test('a room inside another, a column inside a column and one outside change nothing', () => {
+    const floor = join(
+      [marked(rectangle(0, 0, 100, 100), 'a'), marked(rectangle(20, 20, 10, 10), 'b')],
+      [
+        marked(rectangle(60, 60, 20, 20), 'c'),
+        marked(rectangle(65, 65, 5, 5), 'd'),
+        marked(rectangle(200, 0, 5, 5), 'e'),
+      ],
+      none,
+    )
+    expect(twiceAreaOf(rings(floor))).toBe(2n * (10_000n - 400n))
+  })
+
+  test('whatever way rectangles lie, the area is that of their union', () => {
+    const side = fc.integer({ min: 1, max: 12 })
+    const place = fc.integer({ min: -12, max: 12 })
+    const some = fc.array(
+      fc
+        .tuple(place, place, side, side)
+        .map(([x, y, w, h]) => rectangle(x * 100, y * 100, w * 100, h * 100)),
+      { minLength: 1, maxLength: 6 },
+    )
+    fc.assert(
+      fc.property(some, (solids) => {
+        const joined = join(
+          solids.map((ring, i) => marked(ring, `${i}`)),
+          [],
+          none,
+        )
+        expect(twiceAreaOf(rings(joined))).toBe(twiceAreaOf(union(solids)))
+      }),
+      { seed: 20261125, numRuns: 300 },
+    )
+  })
+})
