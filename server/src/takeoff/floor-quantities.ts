@@ -5,9 +5,9 @@ import type { LaidFloor } from '../layout/lay.ts'
 import type { Survey, SurveyedRoom } from '../survey/survey.ts'
 import { printDecimal } from '../units/decimal.ts'
 import { divide, multiply, ONE, ratio, subtract } from '../units/ratio.ts'
-import { roundRatio } from '../units/round.ts'
 import { areaOf, measuresOf } from './amount.ts'
 import { closetAreas, doubledAreaOf, roomArea } from './areas.ts'
+import { wholeUnits } from './percentage-rule.ts'
 import { plankArea } from './plank-area.ts'
 import { given, quantity } from './quantity.ts'
 import type { FloorTakeoff, Quantity } from './takeoff.ts'
@@ -97,11 +97,7 @@ function percentageRule(
   const percent = job.allowance
   const face = plankArea(laid, measures)
   const perPlank = divide(face.value, planks.value!)
-  const wanted = multiply(
-    floorArea.value!,
-    ratio(percent.value.n + 100n * percent.value.d, 100n * percent.value.d),
-  )
-  const count = roundRatio(divide(wanted, perPlank), 'up')
+  const count = wholeUnits(floorArea.value!, percent.value, perPlank)
   const inputs: Derivation[] = [
     floorArea.derivation,
     given('allowance', `${printDecimal(percent.value, 0)} %`, {
