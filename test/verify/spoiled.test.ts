@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest'
+import { verify } from '../../server/src/verify/verify.ts'
+import { HAND_MADE, layouts } from './hand-made.ts'
+import { SPOILERS, spoiled } from './spoil.ts'
+
+describe('a falsified layout is rejected with its own fault', () => {
+  test.each(SPOILERS.map((spoiler) => [spoiler.name, spoiler] as const))('%s', (_, spoiler) => {
+    const copies = HAND_MADE.map((floor) => spoiled(floor, spoiler)).filter((copy) => copy !== null)
+    expect(copies.length).toBeGreaterThan(0)
+    for (const copy of copies) {
+      const report = verify(layouts(copy))
+      expect(report.sound).toBe(false)
+      expect(report.faults.map(({ code }) => code)).toContain(spoiler.fault)
+    }
+  })
+
+  test('any vertex of any piece moved by 1 nm', () => {
+    for (const floor of HAND_MADE) {
+      for (const [i, piece] of floor.pieces.entries()) {
+        for (const j of piece.ring.keys()) {
+          for (const axis of [0, 1]) {
+            const copy = structuredClone(floor)
+            ;(copy.pieces[i]!.ring[j] as [number, number])[axis]! += 1
+            expect(verify(layouts(copy)).sound).toBe(false)
+          }
+        }
+      }
+    }
+  })
+
+  test('what is wrong is said with its path', () => {
+    const copy = structuredClone(HAND_MADE[0]!)
+    ;(copy.pieces[3]!.ring[1] as [number, number])[0] = 12.5
+    expect(verify(layouts(copy)).faults).toEqual([
+      {
+        code: 'not-readable',
+        floor: '',
+        text: 'floors[0].pieces[3].ring[1][0] is 12.5; a whole number is wanted.',
+      },
+    ])
+  })
+
+  test('one bad floor hides no other', () => {
+    const [first, second] = HAND_MADE
+    const bad = { ...first!, rules: null as unknown as (typeof first & object)['rules'] }
+    const report = verify(layouts(bad, { ...second!, joints: [] }))
+    expect(new Set(report.faults.map(({ code }) => code))).toEqual(
+      new Set(['not-readable', 'joint-missing']),
+    )
+  })
+})
