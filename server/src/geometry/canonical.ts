@@ -1,4 +1,4 @@
-import { samePoint, turn } from './exact.ts'
+import { type Line, samePoint, turn } from './exact.ts'
 import type { Point, Region, Ring } from './point.ts'
 
 /**
@@ -41,12 +41,27 @@ export function withoutStraight(ring: Ring): Ring {
 }
 
 /** The same ring begun at its lowest, then leftmost corner. */
-export function fromLowest(ring: Ring): Ring {
+function fromLowest(ring: Ring): Ring {
+  const at = lowestCorner(ring)
+  return [...ring.slice(at), ...ring.slice(0, at)]
+}
+
+/** Rings given edge by edge in the same order and begun at the same corners; no corner is dropped. */
+export function canonicalEdges<T extends Line>(rings: readonly (readonly T[])[]): T[][] {
+  const begun = rings.map((edges) => {
+    const at = lowestCorner(edges.map(({ from }) => from))
+    const ring = [...edges.slice(at), ...edges.slice(0, at)]
+    return { ring, corners: ring.map(({ from }) => from) }
+  })
+  return begun.sort((a, b) => compareRings(a.corners, b.corners)).map(({ ring }) => ring)
+}
+
+function lowestCorner(ring: Ring): number {
   let at = 0
   ring.forEach((point, i) => {
     if (comparePoints(point, ring[at]!) < 0) at = i
   })
-  return [...ring.slice(at), ...ring.slice(0, at)]
+  return at
 }
 
 function compareRings(a: Ring, b: Ring): number {

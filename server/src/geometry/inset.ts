@@ -24,7 +24,8 @@ const MITRE_LIMIT = 4
  * the outline (a niche narrower than its gaps, a column nearer to the wall than both), the bands are
  * taken off as polygons.
  */
-export function inset(rings: readonly (readonly GapEdge[])[]): Region {
+export function inset(outline: readonly (readonly GapEdge[])[]): Region {
+  const rings = outline.map((ring) => ring.filter(({ from, to }) => !samePoint(from, to)))
   const moved = rings.map(moveRing)
   return moved.every((ring) => ring !== null) && standClear(moved) && holesInside(moved, rings)
     ? canonical(moved)

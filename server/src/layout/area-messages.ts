@@ -1,0 +1,99 @@
+import { type Message, message } from '../facts/message.ts'
+import type { Floor } from '../job/job.ts'
+import { keyOf } from '../language/name.ts'
+import type { SurveyedRoom } from '../survey/survey.ts'
+import type { AreaParts } from './area-parts.ts'
+import type { RimEdge } from './floor-area.ts'
+
+/** What is to be said of a floor's area: rooms without a shape, rooms that nothing joins, open edges. */
+export function floorMessages(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Message[] {
+  return [
+    ...parts.missing.map(({ name, room }) =>
+      message('incomplete', 'room-without-shape', name.span, withoutShape(floor, room)),
+    ),
+    ...emptyFloor(floor, parts, rim),
+    ...roomsApart(floor, parts),
+    ...edgesWithoutKind(floor, parts),
+    ...wallsWithoutKind(floor, parts, rim),
+  ]
+}
+
+function withoutShape(floor: Floor, { room, status }: SurveyedRoom): string {
+  const name = room.name.text
+  const left = `Floor ${floor.name.text} is not complete without it.`
+  switch (status) {
+    case 'not measured':
+      return `${name} is not measured: no walls are written below "room ${name}". ${left}`
+    case 'unfinished':
+      return `${name} has no shape yet: a reading is still to come. ${left}`
+    default:
+      return `${name} has no shape until its lines are mended. ${left}`
+  }
+}
+
+function emptyFloor(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Message[] {
+  if (rim.length > 0 || parts.missing.length > 0) return []
+  const text = `Floor ${floor.name.text} has no area. List measured rooms: rooms hall, den.`
+  return [message('incomplete', 'floor-without-area', floor.name.span, text)]
+}
+
+/** Rooms that no opening of this floor joins to the first one: likely a door not written yet. */
+function roomsApart(floor: Floor, parts: AreaParts): Message[] {
+  const shaped = floor.rooms.filter(({ key }) =>
+    parts.rooms.some(({ name }) => keyOf(name) === key),
+  )
+  const first = shaped[0]
+  if (!first) return []
+  const reached = reachedFrom(first.key, parts.joins)
+  return shaped
+    .filter(({ key }) => !reached.has(key))
+    .map((name) =>
+      message(
+        'note',
+        'rooms-apart',
+        name.span,
+        `No opening joins ${name.text} to ${first.text} within floor ${floor.name.text}, so it is laid ` +
+          'as an area of its own. If there is one, write it under its wall: door 30", 1\' 2" from left, ' +
+          `to ${first.text}.`,
+      ),
+    )
+}
+
+function reachedFrom(start: string, joins: AreaParts['joins']): ReadonlySet<string> {
+  const beside = new Map<string, string[]>()
+  for (const [a, b] of joins) {
+    beside.set(a, [...(beside.get(a) ?? []), b])
+    beside.set(b, [...(beside.get(b) ?? []), a])
+  }
+  const reached = new Set([start])
+  for (const key of reached) for (const next of beside.get(key) ?? []) reached.add(next)
+  return reached
+}
+
+/** Places where the floor ends with nothing said of how. */
+function edgesWithoutKind(floor: Floor, parts: AreaParts): Message[] {
+  return parts.transitions
+    .filter(({ kind }) => kind === null)
+    .map(({ label, span }) => {
+      const trim = label.endsWith(' to stair') ? 'stair nosing' : 't moulding'
+      const text =
+        `Nothing says what floor ${floor.name.text} meets at ${label}. ` +
+        `Write it in the floor: edge ${label}, with ${trim}.`
+      return message('note', 'edge-without-kind', span ?? floor.name.span, text)
+    })
+}
+
+/** How many walls a sentence names. */
+const NAMED = 3
+
+function wallsWithoutKind(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Message[] {
+  const endings = new Set(parts.transitions.map(({ label }) => label))
+  const walls = rim.filter(({ kind, label }) => kind === null && !endings.has(label))
+  const labels = [...new Set(walls.map(({ label }) => label))]
+  if (labels.length === 0) return []
+  const more = labels.length > NAMED ? ` and ${labels.length - NAMED} more` : ''
+  const text =
+    `Nothing says what becomes of the base at ${labels.slice(0, NAMED).join(', ')}${more}: floor ` +
+    `${floor.name.text} keeps the product's gap there. A line in the room says it: base off and back.`
+  return [message('note', 'base-not-said', floor.name.span, text)]
+}

@@ -1,0 +1,228 @@
+import type { Span } from '../facts/span.ts'
+import type { EdgeKind, Floor, FloorEdge, Job, Room, Wall } from '../job/job.ts'
+import { keyOf } from '../language/name.ts'
+import type { Doorway } from '../survey/survey.ts'
+import type { Nm } from '../units/length.ts'
+import { gapAt } from './edge-gaps.ts'
+
+/** What the text says of one edge of a floor, settled: the floor's own `edge` line before the room's. */
+export interface EdgeSettled {
+  readonly kind: EdgeKind | null
+  readonly gap: Nm
+  readonly trim: string | null
+  readonly label: string
+  /** Name of the room or closet that the edge bounds. */
+  readonly room: string
+  readonly span: Span | null
+  /** A break: the floor goes on beyond, and yet is parted here. */
+  readonly parts: boolean
+}
+
+/** The floor, the job around it and what of both the edges ask for again and again. */
+export interface FloorSaid {
+  readonly floor: Floor
+  readonly productGap: Nm
+  readonly jambsUnder: Nm
+}
+
+export function floorSaid(job: Job, floor: Floor): FloorSaid {
+  const product = job.products.find(({ name }) => name.key === floor.product?.key)
+  return {
+    floor,
+    productGap: product?.rules.gap.value ?? 0,
+    jambsUnder: job.jambsUnder.value,
+  }
+}
+
+/** A wall of a room, alcoves in it too. */
+export function wallEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
+  if (wall.stair) return stairEdge(said, room, wall)
+  const line = lineOfWall(said.floor, room, wall)
+  const kind = line?.kind ?? wall.edge.kind ?? baseKind(room)
+  return {
+    kind,
+    gap: gapAt(kind ?? 'base kept', line?.gap ?? wall.edge.gap, said.productGap),
+    trim: line?.trim ?? wall.edge.trim,
+    label: `${wall.label} of ${room.name.text}`,
+    room: room.name.text,
+    span: line?.span ?? wall.edge.span ?? wall.span,
+    parts: false,
+  }
+}
+
+/** A side where the floor ends at a step: at the back of a nosing, where one is said. */
+function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
+  const line =
+    lineOfWall(said.floor, room, wall) ?? lineBetween(said.floor, room.name.key, 'stair', null)
+  const trim = line?.trim ?? wall.edge.trim
+  const kind = line?.kind ?? wall.edge.kind ?? (trim === null ? null : 'nosing')
+  return {
+    kind,
+    gap: gapAt(kind ?? 'nosing', line?.gap ?? wall.edge.gap, said.productGap),
+    trim,
+    label: `${room.name.text} to stair`,
+    room: room.name.text,
+    span: line?.span ?? wall.span,
+    parts: false,
+  }
+}
+
+/** Any other edge of a room that is plain wall: a closet's. */
+export function plainEdge(
+  said: FloorSaid,
+  room: Room,
+  place: { readonly label: string; readonly room: string; readonly span: Span },
+): EdgeSettled {
+  const kind = baseKind(room)
+  return {
+    kind,
+    gap: gapAt(kind ?? 'base kept', null, said.productGap),
+    trim: null,
+    ...place,
+    parts: false,
+  }
+}
+
+/**
+ * The side of an opening. An undercut jamb is run under, and the gap lies in the undercut: the floor in
+ * the opening is taken that much wider and keeps no gap. A finished side has its gap in the opening.
+ */
+export function jambEdge(
+  said: FloorSaid,
+  opening: {
+    readonly label: string
+    readonly room: string
+    readonly undercut: boolean
+    readonly span: Span
+  },
+): EdgeSettled {
+  const { label, room, undercut, span } = opening
+  const gap = undercut ? 0 : gapAt('jamb', null, said.productGap)
+  return { kind: 'jamb', gap, trim: null, label, room, span, parts: false }
+}
+
+export function obstacleEdge(
+  said: FloorSaid,
+  thing: {
+    readonly kind: string
+    readonly label: string
+    readonly room: string
+    readonly gap: Nm | null
+    readonly span: Span
+  },
+): EdgeSettled {
+  const kind: EdgeKind =
+    thing.kind === 'hearth' ? 'hearth' : thing.kind === 'stairwell' ? 'open edge' : 'obstacle'
+  return {
+    kind,
+    gap: gapAt(kind, thing.gap, said.productGap),
+    trim: null,
+    label: thing.label,
+    room: thing.room,
+    span: thing.span,
+    parts: false,
+  }
+}
+
+/** Where two floors meet, or one is broken. */
+export interface Meeting {
+  /** Key of the room on this side. */
+  readonly from: string
+  /** Its name, and both names as people write them. */
+  readonly room: string
+  readonly label: string
+  /** Key of what lies beyond: a room, 'outside', a closet; null where nothing is named. */
+  readonly to: string | null
+  /** Name of the opening, for two between the same rooms. */
+  readonly called: string | null
+  readonly trim: string | null
+  /** A sliding door to the outside: the floor stops at its track. */
+  readonly slider: boolean
+  readonly parts: boolean
+  readonly span: Span
+}
+
+/** How a floor ends where another one begins, or where it is broken. */
+export function meetingEdge(said: FloorSaid, meeting: Meeting): EdgeSettled {
+  const line = lineBetween(said.floor, meeting.from, meeting.to, meeting.called)
+  const cut = meeting.parts ? breakBetween(said.floor, meeting) : undefined
+  const trim = line?.trim ?? cut?.trim ?? meeting.trim
+  const kind =
+    line?.kind ?? (meeting.slider ? 'slider' : trim !== null || meeting.parts ? 'transition' : null)
+  return {
+    kind,
+    gap: gapAt(kind ?? 'transition', line?.gap ?? null, said.productGap),
+    trim,
+    label: meeting.label,
+    room: meeting.room,
+    span: line?.span ?? cut?.span ?? meeting.span,
+    parts: meeting.parts,
+  }
+}
+
+/** Whether a `break` line of the floor parts it in the doorway between two rooms. */
+export function breakBetween(
+  floor: Floor,
+  doorway: { readonly from: string; readonly to: string | null; readonly called: string | null },
+): Floor['breaks'][number] | undefined {
+  return floor.breaks.find((line) => isBetween(line, doorway))
+}
+
+/** Key of the name of the opening, from whichever side has one. */
+export function calledOf(doorway: Doorway): string | null {
+  return (doorway.opening.name ?? doorway.other?.name)?.key ?? null
+}
+
+/** Key of what a doorway leads to, measured or not. */
+export function beyondOf(doorway: Doorway): string | null {
+  return (
+    doorway.to ?? doorway.opening.to?.key ?? (doorway.toText === '' ? null : keyOf(doorway.toText))
+  )
+}
+
+function lineOfWall(floor: Floor, room: Room, wall: Wall): FloorEdge | undefined {
+  return floor.edges.find(
+    ({ where }) =>
+      where.kind === 'wall' && where.room.key === room.name.key && where.wall === wall.index,
+  )
+}
+
+function lineBetween(
+  floor: Floor,
+  from: string,
+  to: string | null,
+  called: string | null,
+): FloorEdge | undefined {
+  return floor.edges.find(
+    ({ where }) => where.kind === 'doorway' && isBetween(where, { from, to, called }),
+  )
+}
+
+function isBetween(
+  line: {
+    readonly from: { readonly key: string }
+    readonly to: { readonly key: string }
+    readonly called: { readonly key: string } | null
+  },
+  doorway: { readonly from: string; readonly to: string | null; readonly called: string | null },
+): boolean {
+  const { from, to, called } = doorway
+  const same =
+    (line.from.key === from && line.to.key === to) || (line.from.key === to && line.to.key === from)
+  return same && (line.called === null || line.called.key === called)
+}
+
+function baseKind(room: Room): EdgeKind | null {
+  switch (room.base?.fate) {
+    case 'kept':
+      return 'base kept'
+    case 'off and back':
+      return 'base off and back'
+    case 'new':
+      return 'base new'
+    case 'none':
+      return 'no base'
+    default:
+      return null
+  }
+}

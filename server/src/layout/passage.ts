@@ -1,0 +1,143 @@
+import type { Span } from '../facts/span.ts'
+import type { Point } from '../geometry/point.ts'
+import { distanceToLine } from '../geometry/splice.ts'
+import { keyOf } from '../language/name.ts'
+import type { Doorway, Survey, SurveyedCloset, SurveyedRoom } from '../survey/survey.ts'
+import type { Nm } from '../units/length.ts'
+import { roundToNm } from '../units/round.ts'
+import { beyondOf, calledOf } from './edge-said.ts'
+
+/**
+ * An opening that a floor may run through, end in or be broken in: a doorway between rooms or the throat
+ * of a closet, seen from the room on its near side.
+ */
+export interface Passage {
+  readonly label: string
+  readonly room: { readonly key: string; readonly text: string }
+  /** Key and text of what lies beyond; the key is null where nothing is named. */
+  readonly beyond: { readonly key: string | null; readonly text: string }
+  readonly called: string | null
+  /** The faces, left end and right end as seen from the near room. */
+  readonly near: readonly [Point, Point]
+  readonly far: readonly [Point, Point]
+  readonly width: Nm
+  readonly thickness: Nm
+  /** Its sides are jambs that the floor runs under. */
+  readonly undercut: boolean
+  /** A sliding door to the outside. */
+  readonly slider: boolean
+  /** A whole side without a wall: no doorway, whatever its width. */
+  readonly openSide: boolean
+  readonly trim: string | null
+  readonly span: Span
+}
+
+/** Every passage of the house, doorways first, then closets, in written order. */
+export function passagesOf(survey: Survey): Passage[] {
+  const texts = new Map(survey.rooms.map(({ room }) => [room.name.key, room.name.text]))
+  return [
+    ...survey.doorways.map((doorway) => ofDoorway(doorway, texts)),
+    ...survey.rooms.flatMap((room) => room.closets.map((closet) => ofCloset(room, closet))),
+  ]
+}
+
+function ofDoorway(doorway: Doorway, texts: ReadonlyMap<string, string>): Passage {
+  const beyond = beyondOf(doorway)
+  const text = (key: string | null) =>
+    key === null ? doorway.toText : (texts.get(key) ?? doorway.toText)
+  return {
+    label: doorway.label,
+    room: { key: doorway.room, text: texts.get(doorway.room) ?? doorway.room },
+    beyond: { key: beyond, text: text(beyond) },
+    called: calledOf(doorway),
+    near: doorway.near,
+    far: doorway.far,
+    width: doorway.width,
+    thickness: doorway.thickness,
+    undercut: doorway.jambs,
+    slider: doorway.opening.sliding && doorway.to === null,
+    openSide: doorway.kind === 'open side',
+    trim: doorway.opening.trim ?? doorway.other?.trim ?? null,
+    span: doorway.opening.span,
+  }
+}
+
+function ofCloset(room: SurveyedRoom, closet: SurveyedCloset): Passage {
+  const recess = room.room.recesses[closet.recess]!
+  const [nearLeft, nearRight, farRight, farLeft] = fromNearFace(room, closet)
+  const text = room.room.name.text
+  return {
+    label: `${text} to ${closet.name}`,
+    room: { key: room.room.name.key, text },
+    beyond: { key: keyOf(closet.name), text: closet.name },
+    called: null,
+    near: [nearLeft, nearRight],
+    far: [farRight, farLeft].toReversed() as [Point, Point],
+    width: recess.place?.width.nm ?? 0,
+    thickness: recess.thickness?.value ?? 0,
+    // A closet's line says nothing of jambs: its sides are taken as finished wall.
+    undercut: false,
+    slider: false,
+    openSide: false,
+    trim: null,
+    span: recess.span,
+  }
+}
+
+/** The corners of a closet's throat from the left end of the face in the room. */
+function fromNearFace(
+  room: SurveyedRoom,
+  { recess, throat }: SurveyedCloset,
+): readonly [Point, Point, Point, Point] {
+  const wall = room.room.recesses[recess]!.place?.wall ?? 0
+  const line = {
+    from: room.corners[wall]!,
+    to: room.corners[(wall + 1) % room.corners.length]!,
+  }
+  const off = throat.map(
+    (point, i) => distanceToLine(point, line) + distanceToLine(throat[(i + 1) % 4]!, line),
+  )
+  const at = off.indexOf(Math.min(...off))
+  return [0, 1, 2, 3].map((i) => throat[(at + i) % 4]!) as [Point, Point, Point, Point]
+}
+
+/** The same passage seen from beyond. */
+export function fromBeyond(passage: Passage): Passage {
+  const { room, beyond, near, far } = passage
+  const named = passage.called !== null
+  return {
+    ...passage,
+    label: named ? passage.label : `${beyond.text} to ${room.text}`,
+    room: { key: beyond.key ?? '', text: beyond.text },
+    beyond: room,
+    near: [far[1], far[0]],
+    far: [near[1], near[0]],
+  }
+}
+
+/** The passage with its sides moved out under the jambs. */
+export function widened(passage: Passage, under: Nm): Passage {
+  return { ...passage, near: stretched(passage.near, under), far: stretched(passage.far, under) }
+}
+
+function stretched([left, right]: readonly [Point, Point], by: Nm): readonly [Point, Point] {
+  const east = right.x - left.x
+  const north = right.y - left.y
+  const length = Math.sqrt(east * east + north * north)
+  if (length === 0) return [left, right]
+  const dx = roundToNm((east / length) * by)
+  const dy = roundToNm((north / length) * by)
+  return [
+    { x: left.x - dx, y: left.y - dy },
+    { x: right.x + dx, y: right.y + dy },
+  ]
+}
+
+/** Halfway between the faces, where the closed door's middle stands: left end and right end. */
+export function middleOf({ near, far }: Passage): readonly [Point, Point] {
+  return [halfway(near[0], far[0]), halfway(near[1], far[1])]
+}
+
+function halfway(a: Point, b: Point): Point {
+  return { x: roundToNm((a.x + b.x) / 2), y: roundToNm((a.y + b.y) / 2) }
+}
