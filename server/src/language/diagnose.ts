@@ -1,4 +1,5 @@
 import { nearest } from '../facts/near.ts'
+import type { Parted } from './content.ts'
 import { exampleOf } from './examples.ts'
 import type { Form } from './forms.ts'
 import type { Item } from './grammar.ts'
@@ -20,13 +21,9 @@ interface Odd {
 }
 
 /** Says why a phrase fits no form of its word: the likeliest slip first, else what is accepted. */
-export function diagnose(
-  items: readonly Item[],
-  entered: Entered,
-  base: number,
-  reading: Reading,
-): void {
-  const odd: Odd = { items, entered, base, reading }
+export function diagnose(items: readonly Item[], parted: Parted): void {
+  const { entered, rest, reading } = parted
+  const odd: Odd = { items, entered, base: rest.base, reading }
   const found =
     letterInNumber(odd) ?? commaMissing(odd) ?? nearWord(odd) ?? needsQuotes(odd) ?? unknown(odd)
   const place = { start: startOf(odd), end: endOf(odd) }

@@ -8,6 +8,7 @@ const SAMPLES: ReadonlyMap<string, string> = new Map([
   ['ANGLE', '30°'],
   ['DATE', '2027-04-12'],
   ['WAY', 'east'],
+  ['PATH', 'products.floor'],
   ['ROOM', 'ROOM'],
   ['WALL', 'WALL'],
 ])

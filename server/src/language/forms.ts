@@ -1,6 +1,6 @@
 /**
  * The forms of the vocabulary, taken apart once. A form is words parted by blanks; what it may hold is
- * told in `words.ts`.
+ * told in `word.ts`.
  */
 export type FigureWanted = 'LENGTH' | 'SIZE' | 'NUMBER' | 'COUNT' | 'PERCENT' | 'ANGLE' | 'DATE'
 export type NameWanted = 'ROOM' | 'WALL' | 'CORNER' | 'PRODUCT' | 'TRIM' | 'NAME'

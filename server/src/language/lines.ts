@@ -14,7 +14,7 @@ export interface RawLine {
 
 const ENDING = /\r\n|\n|\r/g
 const INDENT = new RegExp(`\\ufeff?([${BLANKS}]*)`, 'y')
-const FIRST_WORD = new RegExp(`[^${BLANKS},?"#][^${BLANKS},?"]*`, 'y')
+const FIRST_WORD = new RegExp(`[^${BLANKS}\\r\\n,?"#][^${BLANKS}\\r\\n,?"]*`, 'y')
 
 /** Cuts a text into lines; every character is in a line or in its ending. */
 export function splitLines(text: string): readonly RawLine[] {
@@ -41,7 +41,7 @@ function rawLine(
   const at = start + before.length
   FIRST_WORD.lastIndex = at
   const word = at < end ? (FIRST_WORD.exec(text)?.[0] ?? null) : null
-  const head = word === null ? null : headAt(text, at, word.slice(0, end - at), end)
+  const head = word === null ? null : headAt(text, at, word, end)
   return { number, start, end, ending, indent, head }
 }
 

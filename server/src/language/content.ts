@@ -1,0 +1,77 @@
+import type { IToken } from 'chevrotain'
+import { message } from '../facts/message.ts'
+import { exampleOf } from './examples.ts'
+import { type Item, parsePhrases } from './grammar.ts'
+import { readNames } from './name-list.ts'
+import { readPhrases } from './phrase-list.ts'
+import { type Reading, spanOf } from './reading.ts'
+import { soundTokens } from './sound-tokens.ts'
+import type { Phrase } from './tree.ts'
+import type { Entered } from './vocabulary.ts'
+
+/** The tokens of a line after its first word; their offsets count from `base` in the text. */
+export interface Rest {
+  readonly base: number
+  readonly tokens: readonly IToken[]
+}
+
+/** What a line says after its first word. `whole` is false when part of it could not be read. */
+export interface Content {
+  readonly phrases: readonly Phrase[]
+  readonly text: string
+  readonly textStart: number
+  readonly textEnd: number
+  readonly whole: boolean
+}
+
+/** The phrases between the commas of one line, and the line they stand in. */
+export interface Parted {
+  readonly phrases: readonly (readonly Item[])[]
+  readonly entered: Entered
+  readonly rest: Rest
+  readonly reading: Reading
+}
+
+/** What could be read of them. */
+export interface Read {
+  readonly phrases: readonly Phrase[]
+  readonly whole: boolean
+}
+
+/** Reads the rest of a line as its word takes it. Whatever cannot be read is said and left out. */
+export function readContent(entered: Entered, rest: Rest, reading: Reading): Content {
+  const { takes } = entered.word
+  if (takes === 'text') return readText(entered, rest, reading)
+  const sound = soundTokens(rest, reading)
+  const raw = parsePhrases(sound.tokens)
+  const isEmpty = raw.length === 1 && raw[0]!.length === 0
+  const parted = { phrases: isEmpty ? [] : raw, entered, rest, reading }
+  const read = takes === 'phrases' ? readPhrases(parted) : readNames(parted, sound.whole)
+  const { base } = rest
+  const whole = read.whole && sound.whole
+  return { phrases: read.phrases, text: '', textStart: base, textEnd: base, whole }
+}
+
+function readText(entered: Entered, rest: Rest, reading: Reading): Content {
+  const token = rest.tokens.find((found) => found.tokenType.name === 'text')
+  const start = rest.base + (token?.startOffset ?? 0)
+  const text = token?.image ?? ''
+  const { needs } = entered.word
+  const whole = needs === undefined || text !== ''
+  if (!whole) sayUnfinished(entered, needs, rest, reading)
+  return { phrases: [], text, textStart: start, textEnd: start + text.length, whole }
+}
+
+/** A line whose main part is still to come is unfinished, not wrong. */
+export function sayUnfinished(entered: Entered, needs: string, rest: Rest, reading: Reading): void {
+  const { word } = entered.word
+  const asked = needs === 'LENGTH' ? ', or ? while it is still to be taken' : ''
+  const said = `${word} still needs ${needsInWords(needs)}, such as ${exampleOf(needs)}${asked}.`
+  const span = spanOf(reading, rest.base - word.length, rest.base)
+  reading.say(message('incomplete', 'line-unfinished', span, said))
+}
+
+function needsInWords(needs: string): string {
+  if (needs === 'LENGTH') return 'its reading'
+  return needs === 'PATH' ? 'the path of a file' : 'its main part'
+}

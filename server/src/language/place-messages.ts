@@ -1,0 +1,107 @@
+import { message } from '../facts/message.ts'
+import { nearest } from '../facts/near.ts'
+import type { Conflict } from './conflicts.ts'
+import type { DraftBlock } from './drafts.ts'
+import type { RawLine } from './lines.ts'
+import { fixOf, type Reading, type Repair, sayError, shown, spanOf } from './reading.ts'
+import { type Entered, homesOf, wordsOf } from './vocabulary.ts'
+import type { Home } from './words.ts'
+
+/** A line with a word, where it stands. */
+export interface Placed {
+  readonly raw: RawLine
+  readonly word: string
+  /** The block open above it. */
+  readonly block: DraftBlock | null
+  readonly reading: Reading
+}
+
+export function sayLostIndent(placed: Placed): void {
+  const said = `${placed.word} is a line of a ${kindOf(placed)} and is indented. Read as part of ${titleOf(placed)}.`
+  const { start } = placed.raw
+  warn(placed, 'indent-lost', said, { start, end: start, title: 'Indent the line', text: '  ' })
+}
+
+export function sayExtraIndent(placed: Placed, entered: Entered): void {
+  const does = entered.word.opens === undefined ? 'stands' : 'opens a block and starts'
+  const said = `${placed.word} ${does} in column one. Read so.`
+  const { start, head } = placed.raw
+  const repair = { start, end: head!.start, title: 'Take the indent out', text: '' }
+  warn(placed, 'indent-extra', said, repair)
+}
+
+function warn(placed: Placed, code: string, said: string, repair: Repair): void {
+  const { reading, raw } = placed
+  const span = spanOf(reading, raw.head!.start, raw.head!.end)
+  reading.say(message('warning', code, span, said, { fixes: [fixOf(reading, repair)] }))
+}
+
+/** A word of ours in a block that does not hold it. */
+export function sayElsewhere(placed: Placed): void {
+  const kinds = homesOf(placed.word).map((home) => `a ${home}`)
+  const said =
+    `${placed.word} is a line of ${kinds.join(' or ')}, and does not stand here. ` +
+    `It is indented below the line that opens ${kinds.length > 1 ? 'one of these' : 'it'}.`
+  sayError(placed.reading, 'word-elsewhere', placed.raw.head!, said)
+}
+
+export function sayWithoutBlock(placed: Placed): void {
+  const homes = homesOf(placed.word)
+  const kinds = homes.length > 0 ? homes : ['job', 'room', 'product', 'floor', 'prices']
+  const said =
+    'This line is indented and belongs to no block. ' +
+    `Above it is missing the line that opens one: ${kinds.join(', ')}.`
+  sayError(placed.reading, 'line-without-block', placed.raw.head!, said)
+}
+
+/** A word that is none of ours: the nearest is offered, and what it costs until then is said. */
+export function sayUnknown(placed: Placed, home: Home): void {
+  const { word, raw, block } = placed
+  const near = nearest(word, [...wordsOf(home), ...wordsOf(block?.home ?? home)])
+  const where = home === 'file' ? 'No line in column one' : `No line of a ${kindOf(placed)}`
+  const offer = near === null ? '' : ` ${near}?`
+  const said = `${where} starts with "${shown(word)}".${offer} ${costOf(placed, home)}`
+  const repair = near === null ? null : { ...raw.head!, title: `Write ${near}`, text: near }
+  sayError(placed.reading, 'word-unknown', raw.head!, said, repair)
+}
+
+function costOf(placed: Placed, home: Home): string {
+  if (home === 'file') return 'Until then the lines below it are left out.'
+  if (home !== 'room') return `Until then ${titleOf(placed)} is incomplete.`
+  return `Until then ${titleOf(placed)} has no area; the other rooms keep theirs.`
+}
+
+/** A line that starts with no word at all. */
+export function sayNoWord(raw: RawLine, typed: string, reading: Reading): void {
+  const place = { start: raw.end - typed.length, end: raw.end }
+  const said = `A line starts with one of the language's words, and ${shown(typed)} does not. A remark follows a # and a blank.`
+  sayError(reading, 'word-missing', place, said)
+}
+
+export function sayNothingAbove(placed: Placed, entered: Entered): void {
+  const inWall = entered.word.forms.includes('in WALL') ? ', or says in which: in south' : ''
+  const what = placed.word === 'again' ? 'the reading that was taken again' : 'its wall'
+  const said = `${placed.word} stands below the line of ${what}${inWall}. There is none above it.`
+  sayError(placed.reading, 'nothing-above', placed.raw.head!, said)
+}
+
+export function sayConflict(
+  raw: RawLine,
+  last: RawLine,
+  conflict: Conflict,
+  reading: Reading,
+): void {
+  const sides = [conflict.ours, conflict.theirs].map((side) => shown(side.join(' / ') || 'nothing'))
+  const said =
+    `A git merge was left open, lines ${raw.number} to ${last.number}. ` +
+    `Keep ${sides[0]} (ours) or ${sides[1]} (theirs), and take the marks out. No totals until then.`
+  sayError(reading, 'merge-left-open', { start: raw.start, end: last.end }, said)
+}
+
+function kindOf({ block }: Placed): string {
+  return block?.word ?? 'job'
+}
+
+function titleOf({ block }: Placed): string {
+  return block?.name?.text ?? (block?.home === 'job' ? 'the job' : `the ${block?.word}`)
+}

@@ -1,0 +1,45 @@
+import type { IToken } from 'chevrotain'
+import type { Rest } from './content.ts'
+import { endOfToken } from './grammar.ts'
+import { type Reading, sayError, shown } from './reading.ts'
+
+interface Place {
+  readonly start: number
+  readonly end: number
+}
+
+/** The tokens that phrases are made of: without blanks and comments, and with a message without what no phrase can hold. */
+export function soundTokens(
+  rest: Rest,
+  reading: Reading,
+): { readonly tokens: readonly IToken[]; readonly whole: boolean } {
+  const tokens: IToken[] = []
+  let whole = true
+  for (const token of rest.tokens) {
+    const kind = token.tokenType.name
+    const place = { start: rest.base + token.startOffset, end: rest.base + endOfToken(token) }
+    if (kind === 'blank' || kind === 'comment') continue
+    if (kind === 'stuck hash') sayStuckHash(token, place, reading)
+    else if (kind === 'open quote') sayOpenQuote(token, place, reading)
+    else tokens.push(token)
+    whole &&= kind !== 'stuck hash' && kind !== 'open quote'
+  }
+  return { tokens, whole }
+}
+
+function sayStuckHash(token: IToken, place: Place, reading: Reading): void {
+  const after = token.image.slice(1)
+  const rule = 'A comment has a blank on each side of its #.'
+  const isNumber = /^[0-9]+$/.test(after)
+  const said = isNumber ? `${rule} A name may hold the plain number: ${after}.` : rule
+  const repair = isNumber
+    ? { ...place, title: `Write ${after}`, text: after }
+    : { ...place, title: 'Put a blank on each side of the #', text: ` # ${after}` }
+  sayError(reading, 'comment-without-blank', place, said, repair)
+}
+
+function sayOpenQuote(token: IToken, place: Place, reading: Reading): void {
+  const after = shown(token.image.slice(1).trim())
+  const said = `The quote before ${after === '' ? 'the end of the line' : after} is not closed. A quoted name has a " on each side; an inch mark follows its number.`
+  sayError(reading, 'quote-not-closed', place, said)
+}
