@@ -58,15 +58,16 @@ function readText(entered: Entered, rest: Rest, reading: Reading): Content {
   const text = token?.image ?? ''
   const { needs } = entered.word
   const whole = needs === undefined || text !== ''
-  if (!whole) sayUnfinished(entered, needs, rest, reading)
+  if (!whole) sayUnfinished(entered, rest, reading)
   return { phrases: [], text, textStart: start, textEnd: start + text.length, whole }
 }
 
 /** A line whose main part is still to come is unfinished, not wrong. */
-export function sayUnfinished(entered: Entered, needs: string, rest: Rest, reading: Reading): void {
-  const { word } = entered.word
-  const asked = needs === 'LENGTH' ? ', or ? while it is still to be taken' : ''
-  const said = `${word} still needs ${needsInWords(needs)}, such as ${exampleOf(needs)}${asked}.`
+export function sayUnfinished(entered: Entered, rest: Rest, reading: Reading): void {
+  const { word, needs } = entered.word
+  const main = needs?.[0] ?? ''
+  const asked = main === 'LENGTH' ? ', or ? while it is still to be taken' : ''
+  const said = `${word} still needs ${needsInWords(main)}, such as ${exampleOf(main)}${asked}.`
   const span = spanOf(reading, rest.base - word.length, rest.base)
   reading.say(message('incomplete', 'line-unfinished', span, said))
 }

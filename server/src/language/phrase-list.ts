@@ -67,7 +67,7 @@ function readMatch(match: Match, items: readonly Item[], parted: Parted): Phrase
 function hasNeeded(met: readonly string[], whole: boolean, parted: Parted): boolean {
   const { entered, rest, reading } = parted
   const { needs } = entered.word
-  if (needs === undefined || met.includes(needs)) return true
-  if (whole) sayUnfinished(entered, needs, rest, reading)
+  if (needs === undefined || needs.some((form) => met.includes(form))) return true
+  if (whole) sayUnfinished(entered, rest, reading)
   return false
 }

@@ -11,7 +11,12 @@ import {
 } from './word.ts'
 
 const READING = { needs: ['LENGTH'] }
-const UNDER_WALL = { needs: ['LENGTH'], under: WALL_WORDS }
+
+/** Its width, or both jambs off one hook. */
+const UNDER_WALL = {
+  needs: ['LENGTH', 'LENGTH and LENGTH from left|right'],
+  under: WALL_WORDS,
+}
 
 const PLACE_ON_WALL = [
   'LENGTH and LENGTH from left|right',
