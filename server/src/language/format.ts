@@ -1,7 +1,7 @@
 import type { Span } from '../facts/span.ts'
 import type { TapeOptions } from '../units/tape.ts'
 import { canonicalLength } from '../units/tape-canonical.ts'
-import { parse } from './parse.ts'
+import { DEEPER } from './outline.ts'
 import type { Block, Entry, Line, Token, Tree } from './tree.ts'
 import { tapeOptionsOf } from './units-line.ts'
 import { wordIn } from './vocabulary.ts'
@@ -14,8 +14,6 @@ export interface Edit {
 
 /** The column (from 0) in which an indented line's value starts: fixed, so that no line moves another. */
 const VALUE_COLUMN = 14
-/** A line typed deeper than this belongs to the line above it. */
-const DEEPER = 3
 
 /**
  * What brings a file into the canonical form: one edit for each line that is not in it. Only marks and
@@ -35,15 +33,15 @@ export function formatEdits(tree: Tree): readonly Edit[] {
   return edits
 }
 
-/** The whole text in the canonical form. */
-export function formatText(file: string, text: string): string {
+/** The whole text of a tree in the canonical form. */
+export function format(tree: Tree): string {
   const parts: string[] = []
   let at = 0
-  for (const edit of formatEdits(parse(file, text))) {
-    parts.push(text.slice(at, edit.span.start), edit.text)
+  for (const edit of formatEdits(tree)) {
+    parts.push(tree.text.slice(at, edit.span.start), edit.text)
     at = edit.span.end
   }
-  return parts.join('') + text.slice(at)
+  return parts.join('') + tree.text.slice(at)
 }
 
 /** The entries that may be written anew, by the number of their line. */

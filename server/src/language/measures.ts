@@ -3,6 +3,7 @@ import type { Nm } from '../units/length.ts'
 import { readDecimal } from '../units/number.ts'
 import type { Ratio } from '../units/ratio.ts'
 import { readLength } from '../units/tape.ts'
+import { type Refusal, refuseNumber } from '../units/tape-refusals.ts'
 import type { FigureWanted } from './forms.ts'
 import { endOfToken, type RawMeasure } from './grammar.ts'
 import type { MeasureItem } from './match.ts'
@@ -73,13 +74,13 @@ function placeOf(token: IToken, base: number) {
 
 function lengthOf(token: IToken, base: number, reading: Reading): Nm | null {
   const { nm, refusal } = readLength(token.image, reading.tape)
-  if (refusal === null) return nm
+  return refusal === null ? nm : refuse(token, refusal, base, reading)
+}
+
+function refuse(token: IToken, { code, text, fix }: Refusal, base: number, reading: Reading): null {
   const place = placeOf(token, base)
-  const repair =
-    refusal.fix === null
-      ? null
-      : { ...place, title: `Write ${shown(refusal.fix)}`, text: refusal.fix }
-  sayError(reading, refusal.code, place, refusal.text, repair)
+  const repair = fix === null ? null : { ...place, title: `Write ${shown(fix)}`, text: fix }
+  sayError(reading, code, place, text, repair)
   return null
 }
 
@@ -92,6 +93,8 @@ function sizeOf(first: IToken, second: IToken, base: number, reading: Reading): 
 }
 
 function numberOf(token: IToken, text: string, base: number, reading: Reading): Ratio | null {
+  const refusal = refuseNumber(text)
+  if (refusal !== null) return refuse(token, refusal, base, reading)
   const value = readDecimal(text)
   if (value !== null) return value
   const said = `${shown(text)} is no number that can be read here. A number has the digits 0 to 9, no comma and at most one point: 1250 or 12.5.`

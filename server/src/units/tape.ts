@@ -1,3 +1,4 @@
+import { fractionRefused } from './fraction-refusals.ts'
 import {
   NM_PER_CM,
   NM_PER_FOOT,
@@ -9,9 +10,10 @@ import {
 } from './length.ts'
 import { readDecimal, wholeNumber } from './number.ts'
 import { compare, multiply, type Ratio, ratio, sum } from './ratio.ts'
+import { refuseShape } from './shape-refusals.ts'
 import { vulgarFraction } from './signs.ts'
 import { type Piece, piecesOf } from './tape-pieces.ts'
-import { fractionRefused, type Refusal, refuseShape, refuseText } from './tape-refusals.ts'
+import { type Refusal, refusal, refuseText } from './tape-refusals.ts'
 
 /** What a bare number is, where a file's units line says so. */
 export type BareUnit = 'inches' | 'mm' | 'cm' | 'm'
@@ -96,18 +98,12 @@ function partOf(piece: Piece): Ratio {
 
 function exactly(text: string, value: Ratio): LengthReading {
   if (value.d !== 1n) {
-    return refused({
-      code: 'length-too-fine',
-      text: `${text} is finer than a millionth of a millimetre. Leave out some of its last digits.`,
-      fix: null,
-    })
+    const said = `${text} is finer than a millionth of a millimetre. Leave out some of its last digits.`
+    return refused(refusal('length-too-fine', said))
   }
   if (value.n > BigInt(LONGEST)) {
-    return refused({
-      code: 'length-too-long',
-      text: `${text} is longer than 100 km, which no room is. Are digits typed twice, or is the unit wrong?`,
-      fix: null,
-    })
+    const said = `${text} is longer than 100 km, which no room is. Are digits typed twice, or is the unit wrong?`
+    return refused(refusal('length-too-long', said))
   }
   return { nm: wholeNumber(value.n), refusal: null }
 }
