@@ -41,7 +41,7 @@ export function withoutStraight(ring: Ring): Ring {
 }
 
 /** The same ring begun at its lowest, then leftmost corner. */
-function fromLowest(ring: Ring): Ring {
+export function fromLowest(ring: Ring): Ring {
   const at = lowestCorner(ring)
   return [...ring.slice(at), ...ring.slice(0, at)]
 }

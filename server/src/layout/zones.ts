@@ -1,0 +1,47 @@
+import { boxOf } from '../geometry/ring.ts'
+import { NM_PER_INCH, type Nm } from '../units/length.ts'
+import type { FloorArea } from './floor-area.ts'
+import { type Frame, intoFrame } from './frame.ts'
+import type { Band, Interval } from './problem.ts'
+import type { PublishedZone } from './published.ts'
+
+/** No end joint inside a doorway or within 6 in of it: common practice, no source. */
+const CLEAR_OF_DOORWAY: Nm = 6 * NM_PER_INCH
+
+/** The doorways of a floor in the frame of the run, longer by 6 in at both ends along the planks. */
+export function zonesOf(area: FloorArea, frame: Frame): PublishedZone[] {
+  return area.doorways.map(({ label, ring }) => {
+    const box = boxOf(ring.map((point) => intoFrame(frame, point)))
+    return {
+      doorway: label,
+      from: box.west - CLEAR_OF_DOORWAY,
+      to: box.east + CLEAR_OF_DOORWAY,
+      low: box.south,
+      high: box.north,
+    }
+  })
+}
+
+/** Where a stretch with these bands lies in one of the zones, from left to right, merged. */
+export function inZones(bands: readonly Band[], zones: readonly PublishedZone[]): Interval[] {
+  const found = zones.flatMap((zone) =>
+    bands.flatMap((band) => {
+      const overlaps = Math.min(band.high, zone.high) > Math.max(band.low, zone.low)
+      const from = Math.max(band.from, zone.from)
+      const to = Math.min(band.to, zone.to)
+      return overlaps && from < to ? [{ from, to }] : []
+    }),
+  )
+  return merged(found)
+}
+
+function merged(intervals: readonly Interval[]): Interval[] {
+  const result: Interval[] = []
+  for (const next of [...intervals].sort((a, b) => a.from - b.from)) {
+    const last = result.at(-1)
+    if (last && next.from <= last.to) {
+      result[result.length - 1] = { from: last.from, to: Math.max(last.to, next.to) }
+    } else result.push(next)
+  }
+  return result
+}
