@@ -64,18 +64,25 @@ function tooLarge(text: string, piece: Piece, [over, under]: [string, string]): 
 }
 
 function offTape(text: string, piece: Piece, value: Ratio): Refusal {
-  const finest = multiply(value, ratio(32n))
-  const marks = (['down', 'up'] as const).map((way) => {
-    const nm = wholeNumber(roundRatio(finest, way)) * (NM_PER_INCH / 32)
-    return printLength(nm, 'inches')
-  })
-  const thousandths = roundRatio(multiply(value, ratio(1000n)), 'half to even')
-  const decimal = `.${thousandths.toString().padStart(3, '0')}`
-  const before = text.slice(0, text.indexOf(piece.text)).trimEnd()
-  const drawn = `${/[0-9]$/.test(before) ? before : `${before} 0`.trimStart()}${decimal}"`
-  return refusal(
-    'fraction-not-on-tape',
+  const said =
     `A tape has halves, quarters, eighths and so on to 64ths, and no ${piece.text}. ` +
-      `Nearest marks ${marks[0]} and ${marks[1]}; from a drawing write ${drawn}.`,
-  )
+    `Nearest marks ${marksAround(value).join(' and ')}; from a drawing write ${asDecimal(text, piece, value)}.`
+  return refusal('fraction-not-on-tape', said)
+}
+
+/** The marks below and above: 1/32 in apart, or 1/64 in where the fraction is finer than that. */
+function marksAround(value: Ratio): readonly string[] {
+  const parts = value.d > 64n ? 64 : 32
+  return (['down', 'up'] as const).map((way) => {
+    const steps = roundRatio(multiply(value, ratio(parts)), way)
+    return printLength(wholeNumber(steps) * (NM_PER_INCH / parts), 'inches')
+  })
+}
+
+function asDecimal(text: string, piece: Piece, value: Ratio): string {
+  const thousandths = roundRatio(multiply(value, ratio(1000n)), 'half to even')
+  const decimal = `.${thousandths.toString().padStart(3, '0')}"`
+  const before = text.slice(0, text.indexOf(piece.text)).trimEnd()
+  if (/[0-9]$/.test(before)) return `${before}${decimal}`
+  return `${before} 0${decimal}`.trimStart()
 }

@@ -46,8 +46,9 @@ function steps(nm: Nm, step: Nm): number {
 
 function printFeet(n: number): string {
   const feet = Math.floor(n / 768)
-  const inches = `${printInches(n % 768)}"`
-  return feet === 0 ? inches : `${feet}' ${inches}`
+  const inches = printInches(n % 768)
+  if (feet === 0) return `${inches}"`
+  return `${feet}' ${/^[0-9]+\//.test(inches) ? `0 ${inches}` : inches}"`
 }
 
 function printInches(n: number): string {

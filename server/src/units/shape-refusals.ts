@@ -20,6 +20,7 @@ type Explain = (odd: Odd) => Refusal
 
 /** What a shape most likely was meant to be; the first that fits speaks. */
 const EXPLAINED: readonly (readonly [RegExp, Explain])[] = [
+  [/\?/, unreadable],
   [/^n'-?(?:n|d|f|v|n-?f|nv)$/, inchMarkMissing],
   [/^n'-?(?:n|d|n-?f|nv)"$/, pastTwelve],
   [/^[nd](?:-?f|v)?"n'$/, feetAfterInches],

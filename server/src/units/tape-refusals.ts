@@ -73,25 +73,31 @@ function negative(text: string): Refusal | null {
 function comma(text: string): Refusal | null {
   const found = /([0-9]+),([0-9]+)/.exec(text)
   if (found === null) return null
-  if (/,[0-9]*,|\.[0-9]*,|,[0-9]*\./.test(text)) {
-    return refusal(
-      'comma-in-number',
-      `${text} has commas and points that some read one way and some another. A number has no comma and at most one point: 1234.5.`,
-    )
-  }
-  const point = text.replace(',', '.')
-  if (found[2]!.length === 3 && found[1]!.length <= 3) {
-    return refusal(
-      'comma-in-number',
-      `${text} is ${text.replace(',', '')} to some and ${point} to others. A number has no comma: write ${text.replace(',', '')} or ${point}.`,
-    )
-  }
   const apart = text.replace(',', ', ')
-  return refusal(
-    'comma-in-number',
-    `A comma parts entries and never stands in a number. Write ${point}, or ${apart} if these are two entries.`,
-    /(?:mm|cm|m)$/i.test(text) ? point : null,
-  )
+  const point = text.replace(',', '.')
+  if (/[,.][0-9]*[,.]/.test(text)) return twoSeparators(text)
+  if (found[2]!.length === 3 && found[1]!.length <= 3) {
+    return twoValues(text, text.replace(',', ''), point)
+  }
+  const said = `A comma parts entries and never stands in a number. Write ${point}, or ${apart} if these are two entries.`
+  return refusal('comma-in-number', said, /(?:mm|cm|m)$/i.test(text) ? point : null)
+}
+
+function twoValues(text: string, one: string, other: string): Refusal {
+  const said = `${text} is ${one} to some and ${other} to others. A number has no comma: write ${one} or ${other}.`
+  return refusal('comma-in-number', said)
+}
+
+/** `1.234,5`: either sign may part the whole from the rest, and the other one the thousands. */
+function twoSeparators(text: string): Refusal {
+  const byPoint = text.replace(/,/g, '')
+  const byComma = text.replace(/\./g, '').replace(',', '.')
+  const isPlain = (value: string): boolean => !/[,.].*[,.]/.test(value)
+  if (byPoint !== byComma && isPlain(byPoint) && isPlain(byComma)) {
+    return twoValues(text, byComma, byPoint)
+  }
+  const said = `${text} has more than one comma or point. A number has no comma and at most one point: 1234.5.`
+  return refusal('comma-in-number', said)
 }
 
 function point(text: string): Refusal | null {
