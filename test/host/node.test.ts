@@ -13,7 +13,7 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { LARGEST_FILE } from '../../server/src/host/host.ts'
+import { LARGEST_TEXT } from '../../server/src/host/host.ts'
 import { NODE_HOST } from '../../server/src/host/node.ts'
 
 let folder = ''
@@ -28,17 +28,17 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 describe('reading a file', () => {
   test('whole, as bytes', async () => {
-    expect(await NODE_HOST.read(at('job.floor'))).toEqual({
+    expect(await NODE_HOST.read(at('job.floor'), LARGEST_TEXT)).toEqual({
       kind: 'read',
       bytes: Buffer.from('room bunk\n'),
     })
   })
 
   test('of exactly 5 MB, and one byte more', async () => {
-    writeFileSync(at('most'), Buffer.alloc(LARGEST_FILE))
-    writeFileSync(at('more'), Buffer.alloc(LARGEST_FILE + 1))
-    expect((await NODE_HOST.read(at('most'))).kind).toBe('read')
-    expect((await NODE_HOST.read(at('more'))).kind).toBe('too big')
+    writeFileSync(at('most'), Buffer.alloc(LARGEST_TEXT))
+    writeFileSync(at('more'), Buffer.alloc(LARGEST_TEXT + 1))
+    expect((await NODE_HOST.read(at('most'), LARGEST_TEXT)).kind).toBe('read')
+    expect((await NODE_HOST.read(at('more'), LARGEST_TEXT)).kind).toBe('too big')
   })
 
   test('that is none: nothing waits and nothing is guessed', async () => {
@@ -50,7 +50,7 @@ describe('reading a file', () => {
     for (const path of ['gone', 'job.floor/x', 'sub', 'pipe', 'ring', 'socket']
       .map(at)
       .concat('/dev/zero'))
-      kinds.set(path.replace(`${folder}/`, ''), (await NODE_HOST.read(path)).kind)
+      kinds.set(path.replace(`${folder}/`, ''), (await NODE_HOST.read(path, LARGEST_TEXT)).kind)
     listener.close()
     expect(Object.fromEntries(kinds)).toEqual({
       gone: 'missing',
@@ -64,7 +64,7 @@ describe('reading a file', () => {
   })
 
   test('with a name that no disk takes', async () => {
-    expect(await NODE_HOST.read(at('x'.repeat(300)))).toEqual({
+    expect(await NODE_HOST.read(at('x'.repeat(300)), LARGEST_TEXT)).toEqual({
       kind: 'failed',
       reason: 'its name is too long',
     })
@@ -87,7 +87,7 @@ describe('reading below a folder', () => {
       '../x',
       'gone',
     ])
-      kinds.push((await NODE_HOST.readBelow(folder, path)).kind)
+      kinds.push((await NODE_HOST.readBelow(folder, path, LARGEST_TEXT)).kind)
     rmSync(outside, { recursive: true })
     expect(kinds).toEqual(['read', 'read', 'outside', 'outside', 'missing', 'missing'])
   })
@@ -96,13 +96,13 @@ describe('reading below a folder', () => {
     mkdirSync(`${folder}-too`)
     writeFileSync(`${folder}-too/x`, '')
     symlinkSync(`${folder}-too/x`, at('neighbour'))
-    expect((await NODE_HOST.readBelow(folder, 'neighbour')).kind).toBe('outside')
+    expect((await NODE_HOST.readBelow(folder, 'neighbour', LARGEST_TEXT)).kind).toBe('outside')
     rmSync(`${folder}-too`, { recursive: true })
   })
 
   test('the folder may itself be reached by a link', async () => {
     symlinkSync(folder, at('home'))
-    expect((await NODE_HOST.readBelow(at('home'), 'job.floor')).kind).toBe('read')
+    expect((await NODE_HOST.readBelow(at('home'), 'job.floor', LARGEST_TEXT)).kind).toBe('read')
   })
 })
 

@@ -1,4 +1,4 @@
-import type { Host } from './host.ts'
+import { type Host, LARGEST_TEXT } from './host.ts'
 import { type TextRead, textOf } from './read-text.ts'
 
 /** A job's own text and the folder that its includes lie in or below. */
@@ -39,7 +39,7 @@ export async function gather<T extends object>(
     for (const name of fresh(result.missing, texts, absent)) {
       const read =
         texts.size < MOST_FILES
-          ? textOf(name, await host.readBelow(root.folder, name))
+          ? textOf(name, await host.readBelow(root.folder, name, LARGEST_TEXT))
           : tooMany(name)
       if (read.kind === 'text') texts.set(name, read.text)
       else absent.set(name, read.reason)

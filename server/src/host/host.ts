@@ -4,12 +4,12 @@
  * where they are '/'-separated everywhere.
  */
 export interface Host {
-  /** A file that a person named. Links are followed: the person chose them. */
-  read(path: string): Promise<FileRead>
+  /** A file that a person named, of at most `limit` bytes. Links are followed: the person chose them. */
+  read(path: string, limit: number): Promise<FileRead>
   /** A file that a text named, '/'-separated, never outside `folder`: a link that leads out is not read. */
-  readBelow(folder: string, path: string): Promise<FileRead>
-  /** Everything on standard input. */
-  readInput(): Promise<FileRead>
+  readBelow(folder: string, path: string, limit: number): Promise<FileRead>
+  /** Everything on standard input, at most `limit` bytes. */
+  readInput(limit: number): Promise<FileRead>
   /** Puts the whole of `bytes` in place of what stands at `path`, or leaves it as it was. */
   replace(path: string, bytes: Uint8Array): Promise<Replaced>
 }
@@ -18,6 +18,7 @@ export interface Host {
 export type FileRead =
   | { readonly kind: 'read'; readonly bytes: Uint8Array }
   | { readonly kind: Unreadable }
+  | { readonly kind: 'too big'; readonly limit: number }
   | { readonly kind: 'failed'; readonly reason: string }
 
 export type Unreadable =
@@ -27,7 +28,6 @@ export type Unreadable =
   | 'device'
   | 'socket'
   | 'forbidden'
-  | 'too big'
   | 'changing'
   | 'outside'
   | 'circular link'
@@ -38,4 +38,4 @@ export type Replaced =
   | { readonly kind: 'failed'; readonly reason: string }
 
 /** 5 MB: a job of a thousand rooms is a tenth of it, and a larger file is hardly a job. */
-export const LARGEST_FILE = 5_000_000
+export const LARGEST_TEXT = 5_000_000

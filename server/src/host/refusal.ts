@@ -16,7 +16,7 @@ export function refusal(name: string, read: Exclude<FileRead, { kind: 'read' }>)
     case 'forbidden':
       return `"${name}" may not be read: you have no permission for it.`
     case 'too big':
-      return `"${name}" is larger than 5 MB and was not read; a job is split with include lines.`
+      return `"${name}" is larger than ${read.limit / 1_000_000} MB and was not read.`
     case 'changing':
       return `"${name}" kept changing while it was read; run again when it is whole.`
     case 'outside':
