@@ -343,7 +343,7 @@ export interface Hold {
   readonly span: Span
 }
 
-/** An accepted warning: its code in words, and the stretch of text (a block) it is settled for. */
+/** An accepted warning: its code, and the stretch of text (a block) it is settled for; null for the job. */
 export interface Accept {
   readonly code: string
   readonly scope: Span | null

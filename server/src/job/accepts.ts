@@ -1,0 +1,38 @@
+import { WARNING_CODES } from '../facts/codes.ts'
+import { type Message, message } from '../facts/message.ts'
+import { nearest } from '../facts/near.ts'
+import { cover, type Span } from '../facts/span.ts'
+import type { Block, Entry } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import type { Accept } from './job.ts'
+import { nameOf } from './phrases.ts'
+
+/** The accepted warnings of all blocks; those of the job block hold everywhere. */
+export function acceptsOf(blocks: readonly Block[], binding: Binding): readonly Accept[] {
+  return blocks.flatMap((block) =>
+    block.under.flatMap((line) => {
+      const name = line.word === 'accept' ? nameOf(line, 'NAME') : null
+      if (name === null) return []
+      const code = name.key.replaceAll(' ', '-')
+      if (!WARNING_CODES.includes(code)) binding.say(unknownWarning(line, name.text, code))
+      return [{ code, scope: block.word === 'job' ? null : spanOf(block), span: line.line.span }]
+    }),
+  )
+}
+
+function unknownWarning(line: Entry, text: string, code: string): Message {
+  const near = nearest(code, WARNING_CODES)?.replaceAll('-', ' ')
+  const asked = near === undefined ? '' : ` ${near}?`
+  const said = `No warning is called "${text}".${asked} A warning's name stands beside it, and only warnings can be accepted.`
+  return message('error', 'accept-unknown', line.line.span, said)
+}
+
+/** From the block's first line to the end of its last. */
+function spanOf(block: Block): Span {
+  return block.under.reduce((span, entry) => cover(span, spanOfEntry(entry)), block.line.span)
+}
+
+function spanOfEntry(entry: Entry): Span {
+  const last = entry.under[entry.under.length - 1]
+  return last === undefined ? entry.line.span : cover(entry.line.span, last.line.span)
+}

@@ -1,0 +1,55 @@
+import type { Message } from '../facts/message.ts'
+import type { Tree } from '../language/tree.ts'
+import { printLength } from '../units/print.ts'
+import { acceptsOf } from './accepts.ts'
+import { openBinding } from './binding.ts'
+import { bindFloors } from './floors.ts'
+import { headOf } from './head.ts'
+import { holdsOf } from './holds.ts'
+import type { Job } from './job.ts'
+import { pricesOf } from './prices.ts'
+import { bindProducts } from './products.ts'
+import { bindRooms } from './rooms.ts'
+import { settingsOf, unitsOf } from './settings.ts'
+
+/**
+ * What the texts of a job say, on one page: names bound over all files, readings typed, lines held
+ * against one another; nothing is computed from them. `trees` are the root and all that it includes
+ * (see `reach`). Never throws: what cannot be bound is a message and costs what hangs on it alone.
+ */
+export function bind(
+  trees: readonly Tree[],
+  root: string,
+): { readonly job: Job; readonly messages: readonly Message[] } {
+  const files = rootFirst(trees, root)
+  const own = files.find((tree) => tree.file === root)
+  const units = unitsOf(own)
+  const binding = openBinding(files, root, (nm) => printLength(nm, units))
+  const blocks = files.flatMap((tree) => tree.blocks).filter(({ word }) => BLOCKS.includes(word))
+
+  const head = headOf(own, binding)
+  const rooms = bindRooms(files, binding)
+  const products = bindProducts(blocks, binding)
+  const floors = bindFloors(blocks, rooms, products, binding)
+  const job: Job = {
+    ...head,
+    units,
+    ...settingsOf(files, binding),
+    rooms: rooms.rooms,
+    products: products.products,
+    floors,
+    prices: pricesOf(blocks, binding),
+    holds: holdsOf(blocks, binding),
+    accepts: acceptsOf(blocks, binding),
+  }
+  return { job, messages: binding.messages() }
+}
+
+const BLOCKS = ['job', 'room', 'product', 'floor', 'prices']
+
+function rootFirst(trees: readonly Tree[], root: string): readonly Tree[] {
+  return [
+    ...trees.filter(({ file }) => file === root),
+    ...trees.filter(({ file }) => file !== root),
+  ]
+}

@@ -1,0 +1,100 @@
+import type { Message } from '../facts/message.ts'
+import type { Span } from '../facts/span.ts'
+import type { Entry, Tree } from '../language/tree.ts'
+import { DEFAULT_TAPE_OPTIONS, tapeOptionsOf } from '../language/units-line.ts'
+import type { Nm } from '../units/length.ts'
+import type { TapeOptions } from '../units/tape.ts'
+import { fileName } from './includes.ts'
+
+/** What every step of binding carries along: where messages go, and how places and lengths are said. */
+export interface Binding {
+  readonly say: (message: Message) => void
+  /**
+   * Says it once for a key: when the same trouble comes again, its place joins the first message, so
+   * that one damaged name gives one message however often it is used.
+   */
+  readonly sayOnce: (key: string, message: Message) => void
+  /** "line 12", or "line 12 of hall.floor" when that is another file than the message's. */
+  readonly place: (span: Span, from: Span) => string
+  readonly length: (nm: Nm) => string
+  /** What stands at a span. */
+  readonly text: (span: Span) => string
+  /** How a length is read in a file. */
+  readonly tape: (file: string) => TapeOptions
+  /** The line could not be read and is wrong, not just unfinished. */
+  readonly isWrong: (entry: Entry) => boolean
+}
+
+/** More places of one trouble help nobody. */
+const MOST_RELATED = 20
+
+/** Collects messages until `messages` gives them, by file in the order read and then by place. */
+export function openBinding(
+  trees: readonly Tree[],
+  root: string,
+  print: (nm: Nm) => string,
+): Binding & { readonly messages: () => readonly Message[] } {
+  const order = new Map(trees.map((tree, index) => [tree.file, { tree, index }]))
+  const said: Message[] = []
+  const keyed = new Map<string, number>()
+
+  const sayOnce = (key: string, message: Message): void => {
+    const at = keyed.get(key)
+    if (at === undefined) {
+      keyed.set(key, said.length)
+      said.push(message)
+      return
+    }
+    const { related } = said[at]!
+    if (related.length === MOST_RELATED) return
+    said[at] = { ...said[at]!, related: [...related, { span: message.span, text: 'Here too.' }] }
+  }
+  const place = (span: Span, from: Span): string => {
+    const line = `line ${lineNumber(order.get(span.file)?.tree, span.start)}`
+    return span.file === from.file ? line : `${line} of ${fileName(span.file, root)}`
+  }
+  const text = (span: Span): string =>
+    order.get(span.file)?.tree.text.slice(span.start, span.end) ?? ''
+  const tapes = new Map(trees.map((tree) => [tree.file, tapeOptionsOf(tree.text)]))
+  const tape = (file: string): TapeOptions => tapes.get(file) ?? DEFAULT_TAPE_OPTIONS
+  const wrong = new Set(trees.flatMap(linesInError))
+  const isWrong = (entry: Entry): boolean =>
+    entry.broken && wrong.has(placeKey(entry.line.span.file, entry.line.number))
+  const rank = (message: Message): number => order.get(message.span.file)?.index ?? trees.length
+  const messages = (): readonly Message[] =>
+    [...said].sort((a, b) => rank(a) - rank(b) || a.span.start - b.span.start)
+  return {
+    say: (message) => said.push(message),
+    sayOnce,
+    place,
+    length: print,
+    text,
+    tape,
+    isWrong,
+    messages,
+  }
+}
+
+/** The lines that the parser found an error in; a broken line without one is only half typed. */
+function linesInError(tree: Tree): readonly string[] {
+  return tree.messages
+    .filter((message) => message.weight === 'error')
+    .map((message) => placeKey(tree.file, lineNumber(tree, message.span.start)))
+}
+
+function placeKey(file: string, line: number): string {
+  return `${line} ${file}`
+}
+
+/** The number of the line that holds an offset: halves the lines, for a job may have a million. */
+function lineNumber(tree: Tree | undefined, offset: number): number {
+  const lines = tree?.lines ?? []
+  let low = 0
+  let high = lines.length
+  while (high - low > 1) {
+    const middle = (low + high) >>> 1
+    if (lines[middle]!.span.start <= offset) low = middle
+    else high = middle
+  }
+  return lines[low]?.number ?? 1
+}

@@ -1,0 +1,142 @@
+import { type Message, message } from '../facts/message.ts'
+import type { Span } from '../facts/span.ts'
+import type { Nm } from '../units/length.ts'
+import type { Binding } from './binding.ts'
+import { digitSlips, type Slip } from './digit-slips.ts'
+import type { OnWall, Reading, Wall } from './job.ts'
+
+/** An opening or a recess on its wall. */
+export interface OnWallThing {
+  readonly kind: string
+  readonly label: string
+  readonly place: OnWall | null
+  readonly span: Span
+}
+
+/**
+ * Whether everything on the walls lies within its wall and beside its neighbours, as far as the
+ * readings tell. A little over is no slip: twice the root of the sum of the squared worths is allowed,
+ * as for a closing error.
+ */
+export function sayWhatDoesNotFit(
+  walls: readonly Wall[],
+  things: readonly OnWallThing[],
+  binding: Binding,
+): void {
+  const byWall = Map.groupBy(things, (thing) => thing.place?.wall ?? null)
+  for (const wall of walls) {
+    const here = (byWall.get(wall.index) ?? []).flatMap((thing) => stretchOf(thing, wall))
+    const outside = here.filter((stretch) => isOutside(stretch, wall))
+    for (const stretch of outside) binding.say(doesNotFit(stretch, wall, binding))
+    sayOverlaps(
+      here.filter((stretch) => !outside.includes(stretch)),
+      wall,
+      binding,
+    )
+  }
+}
+
+/** What a thing covers of its wall. */
+interface Stretch {
+  readonly thing: OnWallThing
+  readonly place: OnWall
+  /** From the wall's left end; null where the wall is not read and the place counts from the right. */
+  readonly left: Nm | null
+  readonly right: Nm | null
+  /** Its far side, counted from the end that it was read from. */
+  readonly end: Nm
+}
+
+function stretchOf(thing: OnWallThing, wall: Wall): readonly Stretch[] {
+  const { place } = thing
+  if (place === null) return []
+  const [distance, width] = [place.distance.nm, place.width.nm]
+  const end = place.far === null ? sumOf(distance, width) : place.far.nm
+  if (distance === null || end === null) return []
+  if (place.from === 'left') return [{ thing, place, left: distance, right: end, end }]
+  const whole = wall.reading.nm
+  const [left, right] = whole === null ? [null, null] : [whole - end, whole - distance]
+  return [{ thing, place, left, right, end }]
+}
+
+function sumOf(a: Nm | null, b: Nm | null): Nm | null {
+  return a === null || b === null ? null : a + b
+}
+
+function isOutside({ place, end }: Stretch, wall: Wall): boolean {
+  const whole = wall.reading.nm
+  return (
+    whole !== null && end > whole + slack([wall.reading, place.distance, place.far ?? place.width])
+  )
+}
+
+function slack(readings: readonly Reading[]): Nm {
+  return 2 * Math.sqrt(readings.reduce((sum, { sigma }) => sum + sigma * sigma, 0))
+}
+
+function doesNotFit(stretch: Stretch, wall: Wall, binding: Binding): Message {
+  const { thing, place, end } = stretch
+  const from = place.from === 'left' ? '' : ', counted from the right'
+  const ends = `${wall.label} ends at ${binding.length(wall.reading.nm!)}`
+  const said = `This ${thing.kind} would end at ${binding.length(end)}${from}, but ${ends}.`
+  const slip = likelySlip(stretch, wall, binding)
+  const text =
+    slip === null
+      ? `${said} Check its place, its width and the wall.`
+      : `${said} ${slip.text} fits: ${slip.asks}`
+  const fixes =
+    slip === null
+      ? []
+      : [{ title: `Write ${slip.text}`, edits: [{ span: slip.reading.span, text: slip.text }] }]
+  const related = [{ span: wall.span, text: `The wall was read ${wall.reading.text}.` }]
+  return message('error', 'opening-does-not-fit', place.distance.span, text, { related, fixes })
+}
+
+/** The first reading of the line that one slip of the finger brings back onto the wall. */
+function likelySlip(
+  { place }: Stretch,
+  wall: Wall,
+  binding: Binding,
+): (Slip & { readonly reading: Reading }) | null {
+  const [near, far] = [place.distance, place.far ?? place.width]
+  const fits = (distance: Nm, other: Nm): boolean => {
+    const end = place.far === null ? distance + other : other
+    return end <= wall.reading.nm! && (place.far === null || distance < other)
+  }
+  for (const reading of place.far === null ? [near, far] : [far]) {
+    const found = digitSlips(reading.text, binding.tape(reading.span.file)).find((slip) =>
+      reading === near ? fits(slip.nm, far.nm!) : fits(near.nm!, slip.nm),
+    )
+    if (found !== undefined) return { ...found, reading }
+  }
+  return null
+}
+
+function sayOverlaps(here: readonly Stretch[], wall: Wall, binding: Binding): void {
+  const known = here.filter((stretch) => stretch.left !== null && stretch.right !== null)
+  const inOrder = [...known].sort((a, b) => a.left! - b.left!)
+  let reach = inOrder[0]
+  for (const next of inOrder.slice(1)) {
+    const over = reach!.right! - next.left!
+    const allowed = slack([wall.reading, ...readingsOf(reach!), ...readingsOf(next)])
+    if (over > allowed) binding.say(overlap(reach!, next, wall, over, binding))
+    if (next.right! > reach!.right!) reach = next
+  }
+}
+
+function readingsOf({ place }: Stretch): readonly Reading[] {
+  return [place.distance, place.far ?? place.width]
+}
+
+function overlap(one: Stretch, other: Stretch, wall: Wall, over: Nm, binding: Binding): Message {
+  const [first, second] =
+    one.thing.span.start <= other.thing.span.start
+      ? [one.thing, other.thing]
+      : [other.thing, one.thing]
+  const shared = Math.min(over, other.right! - other.left!)
+  const text =
+    `${second.label} and ${first.label} on ${binding.place(first.span, second.span)} lie over each other ` +
+    `by ${binding.length(shared)} of ${wall.label}. Check where they stand and how wide they are.`
+  const related = [{ span: first.span, text: 'The other one.' }]
+  return message('error', 'openings-overlap', second.span, text, { related })
+}

@@ -1,0 +1,83 @@
+import { type Message, message } from '../facts/message.ts'
+import { nearest } from '../facts/near.ts'
+import type { Span } from '../facts/span.ts'
+import type { Name } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import { said } from './sentence.ts'
+
+/** A thing with a name of its own. */
+export interface Named {
+  readonly name: Name
+}
+
+/**
+ * Things of one kind by the keys of their names, in written order. A name given twice is an error
+ * naming both places and means the first; names that differ by accents only are warned of. Case makes
+ * no difference: it is the same name.
+ */
+export function directory<T extends Named>(
+  kind: string,
+  things: readonly T[],
+  binding: Binding,
+): ReadonlyMap<string, T> {
+  const known = new Map<string, T>()
+  const bare = new Map<string, T>()
+  for (const thing of things) {
+    const first = known.get(thing.name.key)
+    if (first !== undefined) {
+      binding.say(nameTwice(kind, thing.name, first.name, binding))
+      continue
+    }
+    const alike = bare.get(withoutAccents(thing.name.key))
+    if (alike !== undefined) binding.say(namesAlike(kind, thing.name, alike.name, binding))
+    known.set(thing.name.key, thing)
+    bare.set(withoutAccents(thing.name.key), thing)
+  }
+  return known
+}
+
+/**
+ * What is said of a name that nothing has: the nearest one, which is also the fix, and `otherwise`. The kind reads as in "No room is called hal."
+ */
+export function unknownName(
+  kind: string,
+  name: Name,
+  known: Iterable<Named>,
+  otherwise: string,
+): Message {
+  const byKey = new Map([...known].map((thing) => [thing.name.key, thing.name.text]))
+  const near = byKey.get(nearest(name.key, byKey.keys()) ?? '') ?? null
+  const sentences = [
+    `No ${kind} is called ${said(name.text)}.`,
+    near === null ? '' : `${near}?`,
+    otherwise,
+  ]
+  const fixes = near === null ? [] : [replaceName(name.span, near)]
+  return message('error', 'name-unknown', name.span, sentences.filter(Boolean).join(' '), { fixes })
+}
+
+export function replaceName(span: Span, text: string) {
+  return { title: `Write ${text}`, edits: [{ span, text }] }
+}
+
+/** Says that a name which may be given but once in its place was given again. */
+export function nameTwice(kind: string, name: Name, first: Name, binding: Binding): Message {
+  const text =
+    `${said(name.text)} is already the name of a ${kind}, on ${binding.place(first.span, name.span)}. ` +
+    'Give this one another name.'
+  const related = [{ span: first.span, text: 'It was first named here.' }]
+  return message('error', 'name-twice', name.span, text, { related })
+}
+
+function namesAlike(kind: string, name: Name, other: Name, binding: Binding): Message {
+  const text =
+    `${said(name.text)} and ${said(other.text)} on ${binding.place(other.span, name.span)} differ by accents ` +
+    `only. If they are one ${kind}, write it one way.`
+  const related = [{ span: other.span, text: 'The other one.' }]
+  return message('warning', 'names-alike', name.span, text, { related })
+}
+
+/** Combining marks taken off, by the Unicode decomposition: é and e are alike. */
+function withoutAccents(key: string): string {
+  return key.normalize('NFD').replace(/\p{M}/gu, '')
+}

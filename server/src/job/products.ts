@@ -1,0 +1,35 @@
+import type { Block, Entry, Name } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import type { Product } from './job.ts'
+import { directory, type Named } from './names.ts'
+import { nameOf } from './phrases.ts'
+import { productOf } from './product.ts'
+
+/** The products of a job: all that are declared, by name, and those whose facts are all there. */
+export interface BoundProducts {
+  readonly declared: ReadonlyMap<string, Named>
+  readonly products: readonly Product[]
+}
+
+/** Binds all products. What one of them lacks holds nothing up unless a floor is laid with it. */
+export function bindProducts(blocks: readonly Block[], binding: Binding): BoundProducts {
+  const named = blocks.flatMap((block) =>
+    block.word === 'product' && block.name !== null ? [{ block, name: block.name }] : [],
+  )
+  const declared = directory('product', named, binding)
+  const laid = laidProducts(blocks)
+  const products = [...declared].flatMap(([key, { block, name }]) => {
+    const isUsed = laid === null || laid.has(key)
+    return productOf(block, name, isUsed, binding) ?? []
+  })
+  return { declared, products }
+}
+
+/** Keys of the products that floors are laid with; null while no floor is. */
+function laidProducts(blocks: readonly Block[]): ReadonlySet<string> | null {
+  const lays: readonly Entry[] = blocks
+    .filter(({ word }) => word === 'floor')
+    .flatMap((block) => block.under.filter(({ word }) => word === 'lay'))
+  const names: readonly (Name | null)[] = lays.map((line) => nameOf(line, 'PRODUCT'))
+  return lays.length === 0 ? null : new Set(names.flatMap((name) => name?.key ?? []))
+}

@@ -1,0 +1,65 @@
+import { message } from '../facts/message.ts'
+import { keyOf } from '../language/name.ts'
+import type { Name } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import type { Recess, Room } from './job.ts'
+import { nameTwice, unknownName } from './names.ts'
+import type { Outline } from './outline.ts'
+
+/** Every room of a job by name, measured or not, and what lines say when a name is none of them. */
+export interface RoomsKnown {
+  readonly outlines: ReadonlyMap<string, Outline>
+  /** Names on opening lines that could not be read: nothing more is said of those. */
+  readonly lost: ReadonlySet<string>
+}
+
+/** The walls of the room that a name means; null, with a message, for none. */
+export function outlineNamed(rooms: RoomsKnown, name: Name, binding: Binding): Outline | null {
+  const found = rooms.outlines.get(name.key)
+  if (found === undefined) sayNoRoom(rooms, name, binding)
+  return found ?? null
+}
+
+/** The room that an opening leads to: a room of the job, or the outside. */
+export function roomBeyond(rooms: RoomsKnown, name: Name, binding: Binding): Name | null {
+  if (name.key === 'outside' || rooms.outlines.has(name.key)) return name
+  sayNoRoom(rooms, name, binding)
+  return null
+}
+
+function sayNoRoom(rooms: RoomsKnown, name: Name, binding: Binding): void {
+  if (rooms.lost.has(name.key)) return
+  const help = `If it is not measured yet, a line "room ${name.text}" is enough.`
+  binding.sayOnce(`room ${name.key}`, unknownName('room', name, rooms.outlines.values(), help))
+}
+
+/** A closet is a small room to take or to drop; it is placed with the room that it opens from. */
+export interface Closet {
+  readonly name: Name
+  readonly room: Room
+  readonly recess: Recess
+}
+
+/** The closets of all rooms by name. A name that a room or another closet has is an error. */
+export function closetsOf(rooms: readonly Room[], binding: Binding): ReadonlyMap<string, Closet> {
+  const taken = new Map(rooms.map(({ name }) => [name.key, name]))
+  const closets = new Map<string, Closet>()
+  for (const room of rooms) {
+    for (const recess of room.recesses) {
+      if (recess.kind !== 'closet') continue
+      const name: Name = { text: recess.label, key: keyOf(recess.label), span: recess.span }
+      const other = taken.get(name.key)
+      if (other !== undefined) binding.say(closetTwice(name, other, binding))
+      else closets.set(name.key, { name, room, recess })
+      taken.set(name.key, other ?? name)
+    }
+  }
+  return closets
+}
+
+function closetTwice(name: Name, other: Name, binding: Binding) {
+  const { text, related } = nameTwice('room', name, other, binding)
+  return message('error', 'name-twice', name.span, `${text} For a closet write: called NAME.`, {
+    related,
+  })
+}

@@ -1,0 +1,76 @@
+import type { Block, Entry, Name, Tree } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './file-lines.ts'
+import type { Room } from './job.ts'
+import { directory } from './names.ts'
+import { type Outline, outlineOf } from './outline.ts'
+import { roomOf } from './room.ts'
+import { type Closet, closetsOf, outlineNamed, type RoomsKnown, roomBeyond } from './rooms-known.ts'
+import { tapeAfter } from './worth.ts'
+
+/** The rooms of a job, and how other lines find them. */
+export interface BoundRooms {
+  readonly rooms: readonly Room[]
+  readonly known: RoomsKnown
+  readonly byName: ReadonlyMap<string, Room>
+  readonly closets: ReadonlyMap<string, Closet>
+}
+
+/** A room's block and what the lines of its file say for it. */
+interface Declared {
+  readonly name: Name
+  readonly block: Block
+  readonly says: FileSays
+}
+
+/** Binds all rooms: first the walls of each, for others may name them, then everything else. */
+export function bindRooms(files: readonly Tree[], binding: Binding): BoundRooms {
+  const declared = directory('room', roomBlocks(files, binding), binding)
+  const outlines = new Map<string, Outline>()
+  for (const [key, { block, name, says }] of declared) {
+    const line = roomLine(block, 'tape', binding)
+    outlines.set(key, outlineOf(block, name, tapeAfter(says.tape, line, binding), binding))
+  }
+  const known: RoomsKnown = { outlines, lost: lostNames(files) }
+  const rooms = [...outlines].map(([key, outline]) => {
+    const { says, block } = declared.get(key)!
+    const around = {
+      thickness: says.thickness,
+      room: (name: Name) => roomBeyond(known, name, binding),
+      outline: (name: Name) => outlineNamed(known, name, binding),
+      base: baseAfter(says.base, roomLine(block, 'base', binding), binding),
+    }
+    return roomOf(outline, around, binding)
+  })
+  const byName = new Map(rooms.map((room) => [room.name.key, room]))
+  return { rooms, known, byName, closets: closetsOf(rooms, binding) }
+}
+
+/** A file says for its own rooms what it says; where it is silent the root speaks. */
+function roomBlocks(files: readonly Tree[], binding: Binding): readonly Declared[] {
+  let root = NOTHING_SAID
+  return files.flatMap((tree, index) => {
+    const says = fileSays(tree, root, binding)
+    if (index === 0) root = says
+    return tree.blocks.flatMap((block) =>
+      block.word === 'room' && block.name !== null ? [{ name: block.name, block, says }] : [],
+    )
+  })
+}
+
+function roomLine(block: Block, word: string, binding: Binding): Entry | null {
+  return onlyOne(
+    block.under.filter((entry) => entry.word === word && !entry.broken),
+    binding,
+  )
+}
+
+const BLOCK_WORDS = ['job', 'room', 'product', 'floor', 'prices']
+
+/** Names on lines in column one that could not be read: whatever they were to be called. */
+export function lostNames(files: readonly Tree[]): ReadonlySet<string> {
+  const lost = files.flatMap((tree) =>
+    tree.blocks.filter((block) => block.broken && !BLOCK_WORDS.includes(block.word)),
+  )
+  return new Set(lost.flatMap(({ name }) => (name === null ? [] : [name.key])))
+}

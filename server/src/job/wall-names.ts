@@ -1,0 +1,108 @@
+import { message } from '../facts/message.ts'
+import type { Name } from '../language/tree.ts'
+import type { Binding } from './binding.ts'
+import type { Wall } from './job.ts'
+import { unknownName } from './names.ts'
+import type { Outline } from './outline.ts'
+import { allOf, numberWord, oneOf, said } from './sentence.ts'
+import { isWay } from './ways.ts'
+
+/** What to do about a way that several walls share, when it is an opening that stands astray. */
+export interface Use {
+  /** "Put the door under its wall, or write: in " before the names that are clear. */
+  readonly help: string
+}
+
+const PLAIN_USE: Use = {
+  help: 'Name the one that is meant on its line and write that name, or write: ',
+}
+
+/**
+ * The wall that a name means: its own name, else its way while the room has just one. Null, with a
+ * message, when none or several are meant; null without one while a line of the room is broken, for
+ * that line may be the wall.
+ */
+export function wallNamed(
+  room: Outline,
+  name: Name,
+  binding: Binding,
+  use: Use = PLAIN_USE,
+): number | null {
+  const own = room.walls.filter((wall) => wall.name?.key === name.key)
+  const found = own.length > 0 ? own.slice(0, 1) : facing(room, name.key)
+  if (found.length === 1) return found[0]!.index
+  if (found.length > 1) binding.say(several(room, name, found, use, binding))
+  else if (!room.block.under.some((entry) => entry.broken)) binding.say(unknownWall(room, name))
+  return null
+}
+
+function facing(room: Outline, key: string): readonly Wall[] {
+  return isWay(key) ? room.walls.filter((_, i) => room.lines[i]!.word === key) : []
+}
+
+function several(room: Outline, name: Name, walls: readonly Wall[], use: Use, binding: Binding) {
+  const places = walls.map((wall) => placeOf(wall, name, binding))
+  const own = walls.flatMap((wall) => (wall.name === null ? [] : [wall.name.text]))
+  const help =
+    own.length > 0
+      ? `${use.help}${oneOf(own)}.`
+      : 'Give the one that is meant a name on its line, such as "called long wall", and write that.'
+  const text = `${numberWord(walls.length)} walls of ${room.name.text} are ${name.key}: ${allOf(places)}. ${help}`
+  const related = walls.map((wall) => ({ span: wall.span, text: `This wall is ${name.key}.` }))
+  return message('error', 'wall-not-clear', name.span, text, { related })
+}
+
+function placeOf(wall: Wall, name: Name, binding: Binding): string {
+  const line = binding.place(wall.span, name.span)
+  return wall.name === null ? `${line} (${wall.reading.text})` : `${line}, ${wall.name.text}`
+}
+
+function unknownWall(room: Outline, name: Name) {
+  const names = room.walls.map(
+    (wall) => wall.name ?? { text: wall.label, key: wall.label, span: wall.span },
+  )
+  const have = [...new Set(room.walls.filter((w) => w.label !== 'slant').map((wall) => wall.label))]
+  const walls = have.length === 0 ? 'It has no walls yet.' : `Its walls are ${allOf(have)}.`
+  return unknownName(
+    `wall of ${said(room.name.text)}`,
+    name,
+    names.map((name) => ({ name })),
+    walls,
+  )
+}
+
+/** The side of a wall on which another one meets it, or null where they do not meet. */
+export function sideWhereMeets(
+  room: Outline,
+  wall: number,
+  other: number,
+): 'left' | 'right' | null {
+  const walls = room.walls.length
+  if ((other + 1) % walls === wall) return 'left'
+  return (wall + 1) % walls === other ? 'right' : null
+}
+
+/**
+ * Which end of a wall a name means (`from west`): the wall of that name that meets it there, so that
+ * a way which several walls share is clear when only one of them does.
+ */
+export function endNamed(
+  room: Outline,
+  wall: number,
+  name: Name,
+  binding: Binding,
+): 'left' | 'right' | null {
+  const candidates = room.walls
+    .filter((other) => other.name?.key === name.key || room.lines[other.index]!.word === name.key)
+    .flatMap((other) => sideWhereMeets(room, wall, other.index) ?? [])
+  if (candidates.length === 1) return candidates[0]!
+  const other = candidates.length > 1 ? null : wallNamed(room, name, binding)
+  if (other === null && candidates.length < 2) return null
+  const label = room.walls[wall]!.label
+  const text =
+    candidates.length > 1
+      ? `${name.text} meets ${label} at both ends. Write from left or from right.`
+      : `${name.text} does not meet ${label}, so it is no end of it. Write from left or from right, as you face ${label}.`
+  binding.say(message('error', 'wall-does-not-meet', name.span, text))
+  return null
+}
