@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { Point } from '../../server/src/geometry/point.ts'
-import { boxOf, onSegment, placeInRing, withoutRepeats } from '../../server/src/geometry/ring.ts'
+import { boxesMeet, boxOf, onSegment, placeInRing } from '../../server/src/geometry/ring.ts'
 
 const p = (x: number, y: number): Point => ({ x, y })
 const square = [p(0, 0), p(10, 0), p(10, 10), p(0, 10)]
@@ -28,11 +28,9 @@ test('a point level with corners is judged rightly', () => {
   expect(placeInRing(p(-6, 5), diamond)).toBe('outside')
 })
 
-test('box and repeated points', () => {
-  expect(boxOf(square)).toEqual({ west: 0, south: 0, east: 10, north: 10 })
-  expect(withoutRepeats([p(0, 0), p(0, 0), p(1, 0), p(1, 1), p(0, 0)])).toEqual([
-    p(1, 0),
-    p(1, 1),
-    p(0, 0),
-  ])
+test('boxes meet when they share more than an edge', () => {
+  const box = boxOf(square)
+  expect(box).toEqual({ west: 0, south: 0, east: 10, north: 10 })
+  expect(boxesMeet(box, boxOf([p(9, 9), p(12, 12)]))).toBe(true)
+  expect(boxesMeet(box, boxOf([p(10, 0), p(12, 12)]))).toBe(false)
 })

@@ -1,5 +1,7 @@
-import { samePoint, turn } from './exact.ts'
+import { turn } from './exact.ts'
 import type { Point, Ring } from './point.ts'
+
+export { twiceArea as area2 } from './exact.ts'
 
 /** Whether p lies on the straight line from a to b, its ends included. Exact. */
 export function onSegment(p: Point, a: Point, b: Point): boolean {
@@ -41,7 +43,7 @@ export function boxOf(ring: Ring): Box {
   return { west, south, east, north }
 }
 
-/** Drops points that repeat the one before them, round the end too. */
-export function withoutRepeats(ring: Ring): Ring {
-  return ring.filter((point, i) => !samePoint(point, ring[(i + ring.length - 1) % ring.length]!))
+/** Whether two boxes have more than an edge in common. */
+export function boxesMeet(a: Box, b: Box): boolean {
+  return a.west < b.east && b.west < a.east && a.south < b.north && b.south < a.north
 }

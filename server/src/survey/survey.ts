@@ -72,7 +72,10 @@ export interface Closing {
   readonly allowedEast: Nm
   readonly allowedNorth: Nm
   readonly within: boolean
-  /** How it was spread, or that the shape was solved from distances. */
+  /**
+   * How it was spread: by the transit rule in a room of right angles, by the compass rule where walls
+   * stand at an angle (those with a way keep it); or that the shape was solved from distances.
+   */
   readonly rule: 'transit' | 'compass' | 'distances'
 }
 

@@ -1,0 +1,52 @@
+import type { Message } from '../facts/message.ts'
+import type { Point, Ring } from '../geometry/point.ts'
+import type { UnitStyle } from '../units/length.ts'
+import { closetOf } from './closets.ts'
+import { type Face, facesOf } from './faces.ts'
+import { hearthOf } from './hearths.ts'
+import { obstaclesOf } from './obstacles.ts'
+import { type Outline, outlineOf } from './outline.ts'
+import { placesOf } from './places.ts'
+import type { Shape } from './shape.ts'
+import type { SurveyedCloset, SurveyedObstacle } from './survey.ts'
+
+/** Everything in and around one room, its first corner at the origin. */
+export interface RoomPlan {
+  readonly shape: Shape
+  readonly outline: Outline
+  readonly closets: readonly SurveyedCloset[]
+  readonly obstacles: readonly SurveyedObstacle[]
+  readonly faces: readonly Face[]
+  readonly messages: readonly Message[]
+}
+
+/** Draws a room whose shape is known: its outline, openings, closets, hearths and obstacles. */
+export function planOf(shape: Shape, style: UnitStyle): RoomPlan {
+  const messages: Message[] = [...shape.messages]
+  const say = (message: Message) => messages.push(message)
+  const nothing = { points: [], edges: [] }
+  if (shape.status !== 'measured') {
+    return { shape, outline: nothing, closets: [], obstacles: [], faces: [], messages }
+  }
+  const places = placesOf(shape, style, say)
+  const outline = outlineOf(shape, places, style, say)
+  if (outline === null) {
+    const broken: Shape = { ...shape, status: 'broken', corners: [], walls: [] }
+    return { shape: broken, outline: nothing, closets: [], obstacles: [], faces: [], messages }
+  }
+  const hearths = places.recesses.flatMap((place) => hearthOf(shape, place, outline.points, say))
+  const others = obstaclesOf(shape, outline.points, hearths, say)
+  return {
+    shape,
+    outline,
+    closets: places.recesses.flatMap((place) => closetOf(place, style, say)),
+    obstacles: [...hearths, ...others],
+    faces: facesOf(places),
+    messages,
+  }
+}
+
+/** A ring moved by whole nanometres. */
+export function moved(ring: Ring, by: Point): Ring {
+  return ring.map(({ x, y }) => ({ x: x + by.x, y: y + by.y }))
+}

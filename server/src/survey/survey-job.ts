@@ -1,0 +1,78 @@
+import type { Message } from '../facts/message.ts'
+import type { Job } from '../job/job.ts'
+import { checkMessages } from './check-messages.ts'
+import { doorwayOf } from './doorways.ts'
+import { loopsOf } from './loops.ts'
+import { type Lying, overlapMessages } from './overlaps.ts'
+import { pairDoorways } from './pairing.ts'
+import { type Placing, placeRooms } from './placing.ts'
+import { moved, planOf, type RoomPlan } from './room-plan.ts'
+import { roomTieResults } from './room-ties.ts'
+import { shapeOf } from './shape.ts'
+import type { Survey, SurveyedRoom } from './survey.ts'
+
+/**
+ * What a job's readings say: each room closed and squared up by its own rule or solved from distances,
+ * its openings, closets and obstacles drawn, the rooms placed by their doorways. Never throws; a room
+ * that has no shape leaves the others as they are.
+ *
+ * The steps, one file each: `shape` (one room's corners and checks), `room-plan` (what is in and on
+ * it), `pairing` (two sides of a doorway), `placing` (where the rooms lie), `loops`, `doorways`,
+ * `overlaps`.
+ */
+export function survey(job: Job): Survey {
+  const style = job.units
+  const messages: Message[] = []
+  const say = (message: Message) => messages.push(message)
+  const plans = job.rooms.map((room) => planOf(shapeOf(room, style), style))
+  for (const plan of plans) messages.push(...plan.messages)
+  const pairs = pairDoorways(plans, style, say)
+  const placing = placeRooms(plans, pairs)
+  const loops = loopsOf(plans, pairs, placing, { style, say })
+  const doorways = pairs.map((pair) => doorwayOf(pair, { plans, placing, style, say }))
+  const rooms = plans.map((plan, i) => surveyed(plan, i, plans, placing))
+  for (const { room, checks } of rooms) {
+    const ties = checks.filter(({ check }) => check.kind === 'room tie')
+    messages.push(...checkMessages(room, ties, style))
+  }
+  messages.push(...overlapMessages(rooms.flatMap(floorsOf), style))
+  return { rooms, doorways, loops, messages }
+}
+
+function surveyed(
+  { shape, outline, closets, obstacles }: RoomPlan,
+  index: number,
+  plans: readonly RoomPlan[],
+  placing: Placing,
+): SurveyedRoom {
+  const by = placing.moves[index]!
+  return {
+    room: shape.room,
+    status: shape.status,
+    corners: moved(shape.corners, by),
+    outline: moved(outline.points, by),
+    edges: outline.edges,
+    closing: shape.closing,
+    checks: [...shape.checks, ...roomTieResults(index, plans, placing)],
+    closets: closets.map((closet) => ({
+      ...closet,
+      outline: moved(closet.outline, by),
+      throat: moved(closet.throat, by),
+    })),
+    obstacles: obstacles.map((obstacle) => ({ ...obstacle, ring: moved(obstacle.ring, by) })),
+    network: placing.networks[index]!,
+  }
+}
+
+/** The floors that must not lie over each other: a room's and its closets'. */
+function floorsOf({ room, status, outline, closets }: SurveyedRoom): readonly Lying[] {
+  if (status !== 'measured') return []
+  return [
+    { name: room.name.text, ring: outline, span: room.name.span },
+    ...closets.map(({ name, outline: ring, recess }) => ({
+      name,
+      ring,
+      span: room.recesses[recess]!.span,
+    })),
+  ]
+}
