@@ -1,5 +1,26 @@
 /**
- * The codes of all warnings, in the order of the alphabet: what an `accept` line may name. A test
- * holds this list against the checks that warn.
+ * The codes of all warnings in the order of the alphabet: what an `accept` line may name. A test holds
+ * the list against the checks that warn.
  */
-export const WARNING_CODES: readonly string[] = ['names-alike']
+export const WARNING_CODES: readonly string[] = [
+  'check-disagrees',
+  'closet-returns-disagree',
+  'closing-error',
+  'corner-not-square',
+  'door-widths-disagree',
+  'doorway-misses-room',
+  'indent-extra',
+  'indent-lost',
+  'jambs-disagree',
+  'loop-does-not-close',
+  'names-alike',
+  'obstacles-overlap',
+  'parts-disagree',
+  'readings-disagree',
+  'repeats-disagree',
+  'rooms-overlap',
+  'slant-disagrees',
+  'thickness-disagrees',
+  'touched-not-said',
+  'version-later',
+]

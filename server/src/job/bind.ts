@@ -10,7 +10,7 @@ import type { Job } from './job.ts'
 import { pricesOf } from './prices.ts'
 import { bindProducts } from './products.ts'
 import { bindRooms } from './rooms.ts'
-import { settingsOf, unitsOf } from './settings.ts'
+import { saySettingsTaken, settingsOf, unitsOf } from './settings.ts'
 
 /**
  * What the texts of a job say, on one page: names bound over all files, readings typed, lines held
@@ -28,13 +28,15 @@ export function bind(
   const blocks = files.flatMap((tree) => tree.blocks).filter(({ word }) => BLOCKS.includes(word))
 
   const head = headOf(own, binding)
+  const settings = settingsOf(files, binding)
   const rooms = bindRooms(files, binding)
   const products = bindProducts(blocks, binding)
   const floors = bindFloors(blocks, rooms, products, binding)
+  if (floors[0] !== undefined) saySettingsTaken(settings, floors[0].span, binding)
   const job: Job = {
     ...head,
     units,
-    ...settingsOf(files, binding),
+    ...settings,
     rooms: rooms.rooms,
     products: products.products,
     floors,

@@ -3,7 +3,7 @@ import type { Block, Tree } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { onlyOne } from './file-lines.ts'
 import type { Job } from './job.ts'
-import { notesIn } from './room.ts'
+import { notesIn } from './lines.ts'
 
 type Head = Pick<Job, 'title' | 'site' | 'date' | 'revision' | 'notes'>
 

@@ -22,6 +22,8 @@ const STAGGER: Wanted = { word: 'joints', what: 'the stagger', write: '8" stagge
 const SHORTEST: Wanted = { word: 'joints', what: 'the shortest end', write: '10" shortest end' }
 const GAP: Wanted = { word: 'gap', what: 'the gap at a wall', write: '1/4"' }
 
+const LAID = 'left to right|right to left|either way'
+
 /** The rules of a product as its lines give them; null stands for what they do not say. */
 export interface RulesSaid {
   readonly stagger: Given<Nm> | null
@@ -51,7 +53,7 @@ export function rulesSaid(lines: ProductLines, binding: Binding): RulesSaid {
       across: given(run, 'LENGTH wide')?.value ?? null,
     },
     doorways: doorwaysSaid(run),
-    laid: (laid && choiceOf(laid, 'left to right|right to left|either way')) as RulesSaid['laid'],
+    laid: laid === undefined ? null : (choiceOf(laid, LAID) as RulesSaid['laid']),
   }
 }
 

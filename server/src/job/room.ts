@@ -2,7 +2,9 @@ import type { Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { checksOf } from './checks.ts'
 import { sayWhatDoesNotFit } from './fits.ts'
+import { sayHowRead } from './how-read.ts'
 import type { BaseSaid, Room } from './job.ts'
+import { allLines, notesIn } from './lines.ts'
 import { obstaclesOf } from './obstacles.ts'
 import { type Beyond, openingsOf, sayWhatOpeningLacks } from './openings.ts'
 import type { Outline } from './outline.ts'
@@ -45,6 +47,10 @@ export function roomOf(outline: Outline, around: Around, binding: Binding): Room
   for (const recess of recesses) sayWhatRecessLacks(recess, binding)
   sayWhatDoesNotFit(walls, [...openings, ...recesses], binding)
   sayWhatToRead(room, binding)
+  if (walls.length > 0) {
+    const { tape } = outline
+    sayHowRead({ block, room: room.name.text, tape, base: around.base }, binding)
+  }
   return room
 }
 
@@ -55,18 +61,8 @@ function isUnfinished({ walls, order, block }: Outline): boolean {
   return order === 'unfinished' || asked || allLines(block.under).some((line) => line.broken)
 }
 
-/** The lines of a block with those below them, in written order. */
-export function allLines(lines: readonly Entry[]): readonly Entry[] {
-  return lines.flatMap((line) => [line, ...allLines(line.under)])
-}
-
 function listOf(lines: readonly Entry[], word: string): readonly string[] {
   return lines
     .filter((line) => line.word === word)
     .flatMap((line) => line.phrases.flatMap((said) => said.names.map((name) => name.text)))
-}
-
-/** The texts of the notes among some lines and below them. */
-export function notesIn(lines: readonly Entry[]): readonly string[] {
-  return allLines(lines).flatMap((line) => (line.word === 'note' ? [line.text] : []))
 }

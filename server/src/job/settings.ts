@@ -1,5 +1,7 @@
 import { message } from '../facts/message.ts'
+import type { Span } from '../facts/span.ts'
 import type { Block, Entry, Phrase, Tree } from '../language/tree.ts'
+import { printDecimal } from '../units/decimal.ts'
 import type { UnitStyle } from '../units/length.ts'
 import { wholeNumber } from '../units/number.ts'
 import { compare, ratio } from '../units/ratio.ts'
@@ -23,6 +25,28 @@ export function settingsOf(trees: readonly Tree[], binding: Binding): Settings {
     allowance: allowance(line('allowance'), binding),
     pile: pile(line('pile'), binding),
   }
+}
+
+/** Says once what is taken for the whole job where no line speaks. */
+export function saySettingsTaken(
+  { jambsUnder, allowance, pile }: Settings,
+  first: Span,
+  binding: Binding,
+): void {
+  const taken = [
+    ...(jambsUnder.span === null
+      ? [`the floor runs ${binding.length(jambsUnder.value)} under each jamb`]
+      : []),
+    ...(allowance.span === null
+      ? [`an allowance of ${printDecimal(allowance.value, 0)} % to compare with`]
+      : []),
+    ...(pile.span === null
+      ? [`${pile.pieces} offcuts wait at most, for ${pile.courses} courses`]
+      : []),
+  ]
+  if (taken.length === 0) return
+  const text = `Not said for this job, so taken from common practice: ${taken.join('; ')}.`
+  binding.say(message('note', 'job-defaults', first, text))
 }
 
 /** What lengths are printed in: the root's own units line. */

@@ -83,6 +83,6 @@ function worthless(line: Entry) {
 
 /** What one measure is worth: its own "within", else "about", else the tape. */
 export function worthOf(measure: Measure, tape: Tape): Worth {
-  if (measure.within !== null) return flat(measure.within)
+  if (measure.within !== null && measure.within > 0) return flat(measure.within)
   return measure.about ? tape.about : tape.worth
 }
