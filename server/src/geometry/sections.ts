@@ -56,7 +56,7 @@ interface Edge extends Line {
 }
 
 function edgesOf(ring: Ring): Edge[] {
-  return ring.flatMap((a, i) => {
+  return ring.flatMap((a, i): Edge[] => {
     const b = ring[(i + 1) % ring.length]!
     if (a.x === b.x) return []
     return a.x < b.x ? [{ from: a, to: b, opens: true }] : [{ from: b, to: a, opens: false }]

@@ -181,8 +181,11 @@ function followed(chains: readonly Chain[], follower: ReadonlyMap<Chain, Chain>)
     let chain: Chain | undefined = start
     while (chain && !used.has(chain)) {
       used.add(chain)
-      points.push(...chain.points.slice(0, -1))
-      wholes.push(...chain.wholes)
+      // One by one: a chain may be longer than a call may have arguments.
+      for (const [i, whole] of chain.wholes.entries()) {
+        points.push(chain.points[i]!)
+        wholes.push(whole)
+      }
       const next = follower.get(chain)
       const end = chain.points.at(-1)!
       if (next && !samePoint(end, next.points[0]!)) {

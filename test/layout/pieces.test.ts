@@ -1,0 +1,180 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { twiceAreaOf } from '../../server/src/geometry/exact.ts'
+import type { Region } from '../../server/src/geometry/point.ts'
+import { EAST_WEST, type Frame, regionIntoFrame } from '../../server/src/layout/frame.ts'
+import { problemOf } from '../../server/src/layout/problem-of.ts'
+import { publishFloor } from '../../server/src/layout/publish.ts'
+import type { PublishedFloor } from '../../server/src/layout/published.ts'
+import { verify } from '../../server/src/verify/verify.ts'
+import { comb, rectangle, someFloor } from '../geometry/regions.ts'
+import { inch, ring } from './house.ts'
+import { naivePlan, rules } from './naive.ts'
+
+function laid(
+  net: Region,
+  seam = 0,
+  frame: Frame = EAST_WEST,
+  minds: 'posts' | 'nothing' = 'posts',
+): PublishedFloor {
+  const cut = problemOf(net, { seam, start: seam, onward: 'up' }, rules, [])
+  return publishFloor({ floor: 'upstairs', product: 'larch' }, frame, cut, naivePlan(cut, minds))
+}
+
+const proof = (floor: PublishedFloor) =>
+  verify(
+    JSON.parse(
+      JSON.stringify({
+        format: 'floorscribe layout',
+        version: 1,
+        unit: 'nm',
+        job: 'Test',
+        floors: [floor],
+      }),
+    ),
+  )
+
+const inInches = (pairs: readonly (readonly [number, number])[]) =>
+  pairs.map(([u, v]) => [u / inch(1), v / inch(1)])
+
+describe('pieces', () => {
+  test('of a room: whole planks, and the two ends that meet the walls', () => {
+    const floor = laid([rectangle(0, 0, inch(100), inch(7))])
+    expect(
+      floor.pieces.map(({ ring: corners, along, factory }) => [
+        inInches(corners),
+        along.map((x) => x / inch(1)),
+        factory,
+      ]),
+    ).toEqual([
+      [
+        [
+          [0, 0],
+          [48, 0],
+          [48, 7],
+          [0, 7],
+        ],
+        [0, 48],
+        { left: true, right: true, low: true, high: true },
+      ],
+      [
+        [
+          [48, 0],
+          [96, 0],
+          [96, 7],
+          [48, 7],
+        ],
+        [0, 48],
+        { left: true, right: true, low: true, high: true },
+      ],
+      [
+        [
+          [96, 0],
+          [100, 0],
+          [100, 7],
+          [96, 7],
+        ],
+        [0, 4],
+        { left: true, right: false, low: true, high: true },
+      ],
+    ])
+    expect(
+      floor.joints.map(({ at, low, high, leftPiece, rightPiece, parted }) => [
+        at / inch(1),
+        low,
+        high / inch(1),
+        leftPiece,
+        rightPiece,
+        parted,
+      ]),
+    ).toEqual([
+      [48, 0, 7, 1, 2, false],
+      [96, 0, 7, 2, 3, false],
+    ])
+    expect(
+      floor.breaches.map(({ rule, value, pieces }) => [rule, value / inch(1), pieces]),
+    ).toEqual([['shortest end', 4, [3]]])
+  })
+
+  test('of a blank that a wall end parts are two, each with its own length of the plank', () => {
+    // A wall end 4 in wide comes down through the course of 7 in to its lower seam.
+    const net = [ring([0, 0], [48, 0], [48, 14], [24, 14], [24, 7], [20, 7], [20, 14], [0, 14])]
+    const pieces = laid(net).pieces.filter(({ course }) => course === 2)
+    expect(pieces.length).toBe(2)
+    const floor = laid(
+      [ring([0, 0], [48, 0], [48, 7], [24, 7], [24, 1], [20, 1], [20, 7], [0, 7])],
+      inch(1),
+    )
+    const upper = floor.pieces.filter(({ course }) => course === 2)
+    expect(upper.map(({ along }) => along.map((x) => x / inch(1)))).toEqual([
+      [0, 20],
+      [0, 24],
+    ])
+  })
+
+  test('around a post are notched where a joint opens it, else parted and glued', () => {
+    const post = (at: number) => ring([at, 2], [at, 5], [at + 3, 5], [at + 3, 2])
+    const opened = laid([rectangle(0, 0, inch(96), inch(7)), post(40)])
+    expect(
+      opened.joints.map(({ at, low, high, parted }) => [
+        at / inch(1),
+        low / inch(1),
+        high / inch(1),
+        parted,
+      ]),
+    ).toEqual([
+      [42.5, 0, 2, false],
+      [42.5, 5, 7, false],
+      [90.5, 0, 7, false],
+    ])
+    expect(proof(opened).faults).toEqual([])
+    const glued = laid([rectangle(0, 0, inch(30), inch(7)), post(10)], 0, EAST_WEST, 'nothing')
+    expect(glued.joints.map(({ at, parted }) => [at / inch(1), parted])).toEqual([
+      [11.5, true],
+      [11.5, true],
+    ])
+    expect(new Set(glued.pieces.map(({ blank }) => blank)).size).toBe(1)
+    expect(proof(glued).faults).toEqual([])
+  })
+
+  test('tile every floor exactly, as the checker proves from the numbers alone', () => {
+    fc.assert(
+      fc.property(someFloor, fc.integer({ min: 0, max: inch(7) }), (net, seam) => {
+        const floor = laid(net, seam)
+        const area = twiceAreaOf(floor.area.rings.map((one) => one.map(([x, y]) => ({ x, y }))))
+        const pieces = twiceAreaOf(floor.pieces.map((one) => one.ring.map(([x, y]) => ({ x, y }))))
+        expect(pieces).toBe(area)
+        expect(proof(floor).faults).toEqual([])
+      }),
+      { seed: 20261125, numRuns: 100 },
+    )
+  })
+
+  test('tile floors with posts that no joint minds', () => {
+    fc.assert(
+      fc.property(someFloor, (net) => {
+        const floor = laid(net, 0, EAST_WEST, 'nothing')
+        expect(proof(floor).faults).toEqual([])
+      }),
+      { seed: 20261126, numRuns: 60 },
+    )
+  })
+
+  test('tile floors laid at an angle', () => {
+    const ways = fc.tuple(fc.integer({ min: -9, max: 9 }), fc.integer({ min: 1, max: 9 }))
+    fc.assert(
+      fc.property(someFloor, ways, (net, [east, north]) => {
+        const frame = { east, north }
+        expect(proof(laid(regionIntoFrame(frame, net), 0, frame)).faults).toEqual([])
+      }),
+      { seed: 20261125, numRuns: 60 },
+    )
+  })
+
+  test('tile combs', () => {
+    for (const sideways of [false, true]) {
+      const floor = laid(comb(12, sideways), inch(1.5))
+      expect(proof(floor).faults).toEqual([])
+    }
+  })
+})
