@@ -1,0 +1,36 @@
+import { explainText } from '../report/text/explain.ts'
+import type { Quantity, Takeoff } from '../takeoff/takeoff.ts'
+import { EXIT, type ExitCode } from './exit.ts'
+import { readJob } from './job-file.ts'
+import type { Shell } from './shell.ts'
+import { exitOf } from './verdict.ts'
+
+/** Says why each quantity of one name is what it is; a name that there is not is misuse. */
+export async function explainJob(
+  file: string,
+  { name, key }: { readonly name: string | undefined; readonly key: string },
+  shell: Shell,
+): Promise<ExitCode> {
+  const job = await readJob(file, name, shell)
+  if (job === null) return EXIT.errors
+  const quantities = quantitiesOf(job.compiled.takeoff)
+  const wanted = quantities.filter((quantity) => quantity.key === keyOf(key))
+  if (wanted.length === 0) {
+    shell.err(`floorscribe: no quantity is called "${key}". There are: ${keysOf(quantities)}.\n`)
+    return EXIT.misuse
+  }
+  shell.out(wanted.map((quantity) => explainText(quantity, job.compiled)).join('\n'))
+  return exitOf(job.compiled)
+}
+
+function quantitiesOf({ floors, products }: Takeoff): readonly Quantity[] {
+  return [...floors, ...products].flatMap(({ quantities }) => quantities)
+}
+
+function keyOf(typed: string): string {
+  return typed.trim().toLowerCase().replaceAll('-', ' ')
+}
+
+function keysOf(quantities: readonly Quantity[]): string {
+  return [...new Set(quantities.map(({ key }) => key))].join(', ')
+}

@@ -1,0 +1,17 @@
+import type { Place } from '../host/read-text.ts'
+import type { Tree } from '../language/tree.ts'
+
+/** Line and column, from 1, of an offset; halves the lines, so a thousand messages cost little. */
+export function placeIn(tree: Tree, offset: number): Place {
+  let low = 0
+  let high = tree.lines.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >>> 1
+    if (tree.lines[middle]!.span.start <= offset) low = middle
+    else high = middle - 1
+  }
+  const line = tree.lines[low]
+  return line === undefined
+    ? { line: 1, column: 1 }
+    : { line: line.number, column: offset - line.span.start + 1 }
+}
