@@ -1,0 +1,24 @@
+import type { Nm, UnitStyle } from '../../units/length.ts'
+import { roundToNm } from '../../units/round.ts'
+import { breachText } from '../breach-text.ts'
+import type { BreachMark } from '../scene.ts'
+import type { RunFrame } from './run-frame.ts'
+import type { SubjectFloor } from './subject.ts'
+
+/** A mark at each place where a rule of the product is not met. */
+export function breachMarks(
+  { published }: SubjectFloor,
+  frame: RunFrame,
+  { em }: { readonly em: Nm },
+  units: UnitStyle,
+): BreachMark[] {
+  return published.breaches.map((breach, i) => ({
+    kind: 'breach',
+    id: `${published.floor}: breach ${i + 1}`,
+    span: null,
+    rule: breach.rule,
+    at: frame.place(...breach.at),
+    radius: roundToNm(em * 0.5),
+    title: breachText(breach, units),
+  }))
+}

@@ -1,0 +1,139 @@
+import type { Point, Ring } from '../../geometry/point.ts'
+import type { PublishedCourse, PublishedFloor } from '../../layout/published.ts'
+import type { Nm, UnitStyle } from '../../units/length.ts'
+import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
+import type { RipLabel, WorkingLine } from '../scene.ts'
+import { groundOf, letter, widthOf } from './letter.ts'
+import type { Occupied } from './occupied.ts'
+import { widthText } from './pieces.ts'
+import type { RunFrame } from './run-frame.ts'
+import { type Direction, left, moved, opposite, readable } from './vector.ts'
+
+export function firstLaid(floor: PublishedFloor): PublishedCourse | null {
+  return byOrder(floor)[0] ?? null
+}
+
+export function lastLaid(floor: PublishedFloor): PublishedCourse | null {
+  return byOrder(floor).at(-1) ?? null
+}
+
+function byOrder(floor: PublishedFloor): PublishedCourse[] {
+  return [...floor.courses].sort((a, b) => a.order - b.order)
+}
+
+/** True where courses are laid towards rising v from the first one. */
+export function laidUpward(floor: PublishedFloor): boolean {
+  const [first, second] = byOrder(floor)
+  return first === undefined || second === undefined || second.course > first.course
+}
+
+/** The widths of a course: from its narrowest place to its widest. */
+export function courseWidth(floor: PublishedFloor, course: number): PieceFacts['width'] {
+  const widths = piecesOf(floor, course).map((piece) => pieceFacts(piece).width)
+  return {
+    least: widths.reduce((least, width) => Math.min(least, width.least), Infinity),
+    most: widths.reduce((most, width) => Math.max(most, width.most), 0),
+  }
+}
+
+function piecesOf(floor: PublishedFloor, course: number): PublishedFloor['pieces'] {
+  return floor.pieces.filter((piece) => piece.course === course)
+}
+
+function reach(floor: PublishedFloor, course: number): { from: Nm; to: Nm } {
+  const us = piecesOf(floor, course).flatMap((piece) => piece.ring.map(([u]) => u))
+  return { from: Math.min(...us), to: Math.max(...us) }
+}
+
+/** The line to snap: the field edge of the first course, an arrow's head the way a course is laid. */
+export function workingLine(floor: PublishedFloor, frame: RunFrame, em: Nm): WorkingLine | null {
+  const first = firstLaid(floor)
+  if (first === null || piecesOf(floor, first.course).length === 0) return null
+  const { from, to } = reach(floor, first.course)
+  const v = laidUpward(floor) ? first.high : first.low
+  const backward = floor.rules.laid === 'right to left'
+  const [start, end] = backward ? [to, from] : [from, to]
+  const along = backward ? opposite(frame.along) : frame.along
+  return {
+    kind: 'working line',
+    id: `${floor.floor}: working line`,
+    span: null,
+    from: frame.place(start, v),
+    to: frame.place(end, v),
+    head: arrowHead(frame.place(end, v), along, em * 0.9),
+  }
+}
+
+/** A slim triangle whose tip stands at `tip`, counter-clockwise. */
+export function arrowHead(tip: Point, along: Direction, length: Nm): Ring {
+  const back = moved(tip, along, -length)
+  return [tip, moved(back, left(along), length * 0.3), moved(back, left(along), -length * 0.3)]
+}
+
+export interface RipLabelOptions {
+  readonly frame: RunFrame
+  readonly units: UnitStyle
+  readonly em: Nm
+  /** How far the label stands off the floor's end: past the drawn wall. */
+  readonly off: Nm
+  /** Rooms and their walls: a label beside the floor keeps clear of them. */
+  readonly house: Occupied
+  /** Lettering that is there already. */
+  readonly taken: Occupied
+}
+
+/** How wide the first and the last course are, set beside the end of the course. */
+export function ripLabels(floor: PublishedFloor, options: RipLabelOptions): RipLabel[] {
+  const [first, last] = [firstLaid(floor), lastLaid(floor)]
+  if (first === null || last === null) return []
+  const label = (which: 'first' | 'last', course: PublishedCourse): RipLabel => {
+    const width = widthText(courseWidth(floor, course.course), options.units)
+    const made = ripLabel(floor, { which, course, text: `${which} course ${width}` }, options)
+    options.taken.add(made.plate)
+    return made
+  }
+  return first.course === last.course
+    ? [label('first', first)]
+    : [label('first', first), label('last', last)]
+}
+
+interface Ripped {
+  readonly which: 'first' | 'last'
+  readonly course: PublishedCourse
+  readonly text: string
+}
+
+/** Tried beside either end of the course, then on it. */
+function ripLabel(floor: PublishedFloor, ripped: Ripped, options: RipLabelOptions): RipLabel {
+  const { frame, em, off } = options
+  const { from, to } = reach(floor, ripped.course.course)
+  const v = (ripped.course.low + ripped.course.high) / 2
+  const height = Math.floor(em * 0.78)
+  const half = widthOf(ripped.text, height) / 2
+  const room = off + em * 0.5 + half
+  const places = [from - room, to + room, (from + to) / 2].flatMap((u) =>
+    [0, 1, -1, 2, -2].map((step) => ({ u, v: v + step * em * 0.9 })),
+  )
+  const made = places.map((place) => {
+    const lettering = letter(ripped.text, frame.place(place.u, place.v), height, {
+      along: readable(frame.along),
+    })
+    const end = Math.max(from, Math.min(to, place.u))
+    const edge = place.u < from ? place.u + half : place.u > to ? place.u - half : place.u
+    return { lettering, plate: groundOf(lettering), end, edge, place }
+  })
+  const free = made.find(
+    ({ plate, edge, place }) =>
+      !options.taken.hits(plate) && (edge === place.u || !options.house.hits(plate)),
+  )
+  const chosen = free ?? made[made.length - 1]!
+  return {
+    kind: 'rip label',
+    id: `${floor.floor}: ${ripped.which} course`,
+    span: null,
+    which: ripped.which,
+    leader: [frame.place(chosen.end, v), frame.place(chosen.edge, chosen.place.v)],
+    plate: chosen.plate,
+    lettering: chosen.lettering,
+  }
+}

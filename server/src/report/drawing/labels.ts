@@ -1,0 +1,115 @@
+import type { Point, Ring } from '../../geometry/point.ts'
+import type { SurveyedRoom } from '../../survey/survey.ts'
+import type { Nm, UnitStyle } from '../../units/length.ts'
+import { printLength } from '../../units/print.ts'
+import { roundToNm } from '../../units/round.ts'
+import { areaText } from '../area-text.ts'
+import type { Label, Lettering, Tone } from '../scene.ts'
+import { isFourSided } from './dimensions.ts'
+import { letter, widthOf } from './letter.ts'
+import { holds, type Occupied } from './occupied.ts'
+import { distance, EAST, extent, plate } from './vector.ts'
+
+export interface LabelOptions {
+  readonly units: UnitStyle
+  readonly em: Nm
+  readonly taken: Occupied
+}
+
+/** Each room's name and area, each closet's name, in the clearest place inside it. */
+export function labels(rooms: readonly SurveyedRoom[], options: LabelOptions): Label[] {
+  return rooms.flatMap((room) => {
+    const own = label(room.outline, `${room.room.name.key}: label`, room, [
+      { text: room.room.name.text, part: 1.05, tone: 'heading' },
+      ...sizeSaid(room, options.units),
+      { text: areaText([room.outline, ...holesOf(room)], options.units), part: 0.8, tone: 'quiet' },
+    ])
+    const closets = room.closets.map((closet) =>
+      label(closet.outline, `${closet.name}: label`, room, [
+        { text: closet.name.replace(`${room.room.name.text} `, ''), part: 0.7, tone: 'plain' },
+      ]),
+    )
+    return [own, ...closets].flatMap((build) => build(options) ?? [])
+  })
+}
+
+/** "12' 4" × 10' 8 1/4"", as read along the first two walls of a four-sided room. */
+function sizeSaid(room: SurveyedRoom, units: UnitStyle): LineSaid[] {
+  const [first, second] = room.room.walls.map((wall) => wall.reading.nm)
+  if (!isFourSided(room) || first == null || second == null) return []
+  const text = `${printLength(first, units)} × ${printLength(second, units)}`
+  return [{ text, part: 0.8, tone: 'plain' }]
+}
+
+/** What stands on the floor takes away from its area. */
+function holesOf(room: SurveyedRoom): Ring[] {
+  return room.obstacles
+    .filter((obstacle) => obstacle.kind !== 'vent')
+    .map((obstacle) => obstacle.ring.toReversed())
+}
+
+interface LineSaid {
+  readonly text: string
+  /** Height as a part of plain lettering. */
+  readonly part: number
+  readonly tone: Tone
+}
+
+function label(ring: Ring, id: string, room: SurveyedRoom, said: readonly LineSaid[]) {
+  return (options: LabelOptions): Label | null => {
+    if (ring.length < 3) return null
+    for (const scale of [1, 0.85, 0.7]) {
+      const size = sizeOf(said, options.em * scale)
+      const at = clearest(ring, size, options)
+      if (at === null) continue
+      const ground = plate(at, EAST, size.width, size.height)
+      options.taken.add(ground)
+      const lines = stacked(said, at, size.height, options.em * scale)
+      return { kind: 'label', id, span: room.room.name.span, plate: ground, lines }
+    }
+    return null
+  }
+}
+
+const LINE_PITCH = 1.3
+
+function sizeOf(said: readonly LineSaid[], em: number): { width: Nm; height: Nm } {
+  const widths = said.map((line) => widthOf(line.text, Math.floor(em * line.part)))
+  const height = said.reduce((sum, line) => sum + line.part * LINE_PITCH, 0.3)
+  return { width: roundToNm(Math.max(...widths) + em * 0.8), height: roundToNm(em * height) }
+}
+
+function stacked(said: readonly LineSaid[], at: Point, height: Nm, em: number): Lettering[] {
+  let top = at.y + height / 2 - em * 0.15
+  return said.map(({ text, part, tone }) => {
+    const pitch = em * part * LINE_PITCH
+    top -= pitch
+    const y = roundToNm(top + pitch / 2)
+    return letter(text, { x: at.x, y }, Math.floor(em * part), { tone })
+  })
+}
+
+const GRID = 24
+
+/** The place nearest the middle where the label lies inside the ring and clear of what is there. */
+function clearest(
+  ring: Ring,
+  size: { readonly width: Nm; readonly height: Nm },
+  { taken }: LabelOptions,
+): Point | null {
+  const { low, high } = extent(ring)
+  const centre = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 }
+  let best: { readonly at: Point; readonly away: number } | null = null
+  for (let i = 1; i < GRID; i += 1) {
+    for (let j = 1; j < GRID; j += 1) {
+      const x = roundToNm(low.x + ((high.x - low.x) * i) / GRID)
+      const y = roundToNm(low.y + ((high.y - low.y) * j) / GRID)
+      const away = distance(centre, { x, y })
+      if (best !== null && away >= best.away) continue
+      const ground = plate({ x, y }, EAST, size.width, size.height)
+      if (!ground.every((corner) => holds(ring, corner)) || taken.hits(ground)) continue
+      best = { at: { x, y }, away }
+    }
+  }
+  return best?.at ?? null
+}

@@ -1,0 +1,65 @@
+import { difference, union } from '../../geometry/clip.ts'
+import type { Point, Region, Ring } from '../../geometry/point.ts'
+import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
+import { NM_PER_INCH, type Nm } from '../../units/length.ts'
+import { type Direction, direction, left, moved, opposite } from './vector.ts'
+
+/** A stud wall with drywall on both sides (common practice, no source): only for the eye. */
+const USUAL_WALL: Nm = 4.5 * NM_PER_INCH
+const THICKEST_DRAWN: Nm = 12 * NM_PER_INCH
+
+/** How thick walls are drawn: as thick as the thickest that a doorway tells of. */
+export function drawnThickness(doorways: readonly Doorway[]): Nm {
+  const told = doorways.map((doorway) => doorway.thickness)
+  return Math.min(THICKEST_DRAWN, told.length === 0 ? USUAL_WALL : Math.max(...told))
+}
+
+/**
+ * Everything that is wall in plan: a band around each room, less the rooms themselves, their closets
+ * and the floor inside openings. Where two rooms face each other the bands fill what lies between.
+ */
+export function masonry(
+  rooms: readonly SurveyedRoom[],
+  doorways: readonly Doorway[],
+  thickness: Nm,
+): Region {
+  const floors = rooms.flatMap((room) => [
+    room.outline,
+    ...room.closets.map((closet) => closet.outline),
+  ])
+  const outlines = floors.filter((ring) => ring.length > 2)
+  const throats = [
+    ...doorways.map(throatOf),
+    ...rooms.flatMap((room) => room.closets.map((closet) => closet.throat)),
+  ]
+  const bands = outlines.flatMap((ring) => bandsAround(ring, thickness))
+  return bands.length === 0 ? [] : difference(union(bands), [...outlines, ...throats])
+}
+
+/** The floor within a doorway, counter-clockwise. */
+export function throatOf({ near, far }: Doorway): Ring {
+  return [near[0], near[1], far[1], far[0]]
+}
+
+/** A mitred strip of wall outside each edge, counter-clockwise. */
+function bandsAround(ring: Ring, thickness: Nm): Ring[] {
+  const outward = ring.map((point, i) => opposite(left(direction(point, next(ring, i)))))
+  return ring.map((a, i) => {
+    const b = next(ring, i)
+    const [before, own, after] = [outward.at(i - 1), outward[i], outward[(i + 1) % ring.length]]
+    if (!before || !own || !after) return [a, b]
+    return [a, mitre(a, before, own, thickness), mitre(b, after, own, thickness), b]
+  })
+}
+
+/** The corner's outer point, between two walls; square to `own` where the corner is sharp. */
+function mitre(at: Point, other: Direction, own: Direction, thickness: Nm): Point {
+  const dot = other.x * own.x + other.y * own.y
+  if (dot < -0.5) return moved(at, own, thickness)
+  const scale = thickness / (1 + dot)
+  return moved(at, { x: other.x + own.x, y: other.y + own.y }, scale)
+}
+
+function next(ring: Ring, i: number): Point {
+  return ring[(i + 1) % ring.length] ?? { x: 0, y: 0 }
+}

@@ -1,0 +1,167 @@
+import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
+import type { Nm, UnitStyle } from '../../units/length.ts'
+import { printLength } from '../../units/print.ts'
+import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
+import type { JointLine, Lettering, PieceShape, Seam } from '../scene.ts'
+import { groundOf, letter, widthOf } from './letter.ts'
+import { holds, type Occupied } from './occupied.ts'
+import type { RunFrame } from './run-frame.ts'
+import { readable } from './vector.ts'
+
+export interface PieceOptions {
+  readonly frame: RunFrame
+  readonly units: UnitStyle
+  readonly em: Nm
+  /** Lettering that is there already; piece numbers keep clear of it where they can. */
+  readonly taken: Occupied
+}
+
+/** Every piece with its number set where it can be read. */
+export function pieceShapes(floor: PublishedFloor, options: PieceOptions): PieceShape[] {
+  return floor.pieces.map((piece) => {
+    const facts = pieceFacts(piece)
+    return {
+      kind: 'piece',
+      id: `${floor.floor}: piece ${piece.piece}`,
+      span: null,
+      piece: piece.piece,
+      course: piece.course,
+      plank: piece.plank,
+      cut: facts.cut,
+      ring: piece.ring.map(([u, v]) => options.frame.place(u, v)),
+      number: numberOf(piece, facts, options),
+      title: titleOf(piece, facts, options.units),
+    }
+  })
+}
+
+/** "Piece 12, course 3, from plank 9: 34 1/2" x 6 3/4", sawn at its left end". */
+function titleOf(piece: PublishedPiece, facts: PieceFacts, units: UnitStyle): string {
+  const size = `${printLength(facts.length, units)} x ${widthText(facts.width, units)}`
+  const work = [
+    ...(facts.cut === 'whole' ? ['a whole plank'] : []),
+    ...(facts.sawnAt === 'neither end' ? [] : [`sawn at ${endsInWords(facts.sawnAt)}`]),
+    ...(facts.cut === 'rip' || facts.cut === 'cut and rip' ? ['ripped'] : []),
+    ...(facts.shaped ? ['cut to shape'] : []),
+  ]
+  return `Piece ${piece.piece}, course ${piece.course}, from plank ${piece.plank}: ${size}, ${work.join(', ')}`
+}
+
+function endsInWords(ends: 'left' | 'right' | 'both ends'): string {
+  return ends === 'both ends' ? ends : `its ${ends} end`
+}
+
+/** One width, or the two that a taper runs between. */
+export function widthText({ least, most }: PieceFacts['width'], units: UnitStyle): string {
+  const [narrow, wide] = [printLength(least, units), printLength(most, units)]
+  return narrow === wide ? wide : `${narrow} to ${wide}`
+}
+
+/** Parts of the usual height that a number may shrink to, and how far along the piece it may stand. */
+const HEIGHTS = [1, 0.8, 0.62, 0.48, 0.36, 0.28]
+const PLACES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9]
+
+/** The largest free place; over other lettering only where the piece has no other. */
+function numberOf(piece: PublishedPiece, facts: PieceFacts, options: PieceOptions): Lettering {
+  const usual = Math.min(options.em * 0.72, facts.width.most * 0.62)
+  const tries = HEIGHTS.flatMap((part) =>
+    PLACES.map((place) => numberAt(piece, place, usual * part, options)),
+  ).filter((number) => number !== null)
+  const free = tries.find((number) => !options.taken.hits(groundOf(number)))
+  return free ?? tries[0] ?? numberInBox(piece, 0.5, usual * 0.28, options)
+}
+
+/** The number at a place along the piece, or null where it would leave the piece. */
+function numberAt(
+  piece: PublishedPiece,
+  place: number,
+  height: number,
+  options: PieceOptions,
+): Lettering | null {
+  const ring = piece.ring.map(([x, y]) => ({ x, y }))
+  const { u, v, long } = middleAt(piece, place)
+  const [ahead, aside] = [widthOf(`${piece.piece}`, Math.floor(height)) / 2, height / 2]
+  if (ahead * 2 > long) return null
+  const corners = [-1, 1].flatMap((s) =>
+    [-1, 1].map((t) => ({ x: u + s * ahead, y: v + t * aside })),
+  )
+  if (!corners.every((corner) => holds(ring, corner))) return null
+  return numberInBox(piece, place, height, options)
+}
+
+function numberInBox(
+  piece: PublishedPiece,
+  place: number,
+  height: number,
+  { frame }: PieceOptions,
+): Lettering {
+  const { u, v } = middleAt(piece, place)
+  return letter(`${piece.piece}`, frame.place(u, v), Math.floor(height), {
+    along: readable(frame.along),
+  })
+}
+
+/** The middle of the piece's height at a place along it: of the widest stretch that a line across meets. */
+function middleAt({ ring }: PublishedPiece, place: number): { u: number; v: number; long: number } {
+  const us = ring.map(([u]) => u)
+  const from = Math.min(...us)
+  const long = Math.max(...us) - from
+  const u = from + long * place
+  const heights = ring
+    .flatMap((a, i) => {
+      const b = ring[(i + 1) % ring.length] ?? a
+      return a[0] > u === b[0] > u ? [] : [a[1] + ((b[1] - a[1]) * (u - a[0])) / (b[0] - a[0])]
+    })
+    .sort((a, b) => a - b)
+  let [low, high] = [heights[0] ?? 0, heights[1] ?? 0]
+  for (let i = 2; i + 1 < heights.length; i += 2) {
+    const [bottom, top] = [heights[i] ?? 0, heights[i + 1] ?? 0]
+    if (top - bottom > high - low) [low, high] = [bottom, top]
+  }
+  return { u, v: (low + high) / 2, long }
+}
+
+/** Seams as unbroken lines: where the pieces of two neighbouring courses meet. */
+export function seams(floor: PublishedFloor, frame: RunFrame): Seam[] {
+  return floor.courses.flatMap((course) => {
+    const tops = floor.pieces
+      .filter((piece) => piece.course === course.course)
+      .flatMap((piece) => levelEdges(piece, course.high))
+    return merged(tops).map(([from, to], i) => ({
+      kind: 'seam' as const,
+      id: `${floor.floor}: seam ${course.course}.${i + 1}`,
+      span: null,
+      from: frame.place(from, course.high),
+      to: frame.place(to, course.high),
+    }))
+  })
+}
+
+function levelEdges({ ring }: PublishedPiece, height: Nm): (readonly [Nm, Nm])[] {
+  return ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length] ?? a
+    const level = a[1] === height && b[1] === height
+    return level ? [[Math.min(a[0], b[0]), Math.max(a[0], b[0])] as const] : []
+  })
+}
+
+/** Intervals that touch or overlap, made one. */
+function merged(intervals: readonly (readonly [Nm, Nm])[]): (readonly [Nm, Nm])[] {
+  const result: [Nm, Nm][] = []
+  for (const [from, to] of [...intervals].sort((a, b) => a[0] - b[0])) {
+    const last = result.at(-1)
+    if (last !== undefined && from <= last[1]) last[1] = Math.max(last[1], to)
+    else result.push([from, to])
+  }
+  return result
+}
+
+export function joints(floor: PublishedFloor, frame: RunFrame): JointLine[] {
+  return floor.joints.map((joint) => ({
+    kind: 'joint',
+    id: `${floor.floor}: joint ${joint.leftPiece}|${joint.rightPiece}, ${joint.low}`,
+    span: null,
+    from: frame.place(joint.at, joint.low),
+    to: frame.place(joint.at, joint.high),
+  }))
+}

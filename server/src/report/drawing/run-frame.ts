@@ -1,0 +1,27 @@
+import type { Point } from '../../geometry/point.ts'
+import { outOfFrame } from '../../layout/frame.ts'
+import { roundToNm } from '../../units/round.ts'
+import type { SubjectFloor } from './subject.ts'
+import { type Direction, direction, left } from './vector.ts'
+
+/** Where a floor's run lies in the drawing. */
+export interface RunFrame {
+  /** A place along and across the run, as a point of the plan. */
+  readonly place: (u: number, v: number) => Point
+  /** Along the planks, and across them to rising courses. */
+  readonly along: Direction
+  readonly across: Direction
+}
+
+export function runFrame(
+  { published, rooms }: SubjectFloor,
+  moves: ReadonlyMap<string, Point>,
+): RunFrame {
+  const by = rooms.map((room) => moves.get(room)).find((move) => move !== undefined)
+  const place = (u: number, v: number): Point => {
+    const { x, y } = outOfFrame(published.frame, { x: u, y: v })
+    return { x: roundToNm(x + (by?.x ?? 0)), y: roundToNm(y + (by?.y ?? 0)) }
+  }
+  const along = direction({ x: 0, y: 0 }, { x: published.frame.east, y: published.frame.north })
+  return { place, along, across: left(along) }
+}

@@ -1,0 +1,102 @@
+import type { PublishedFloor } from '../../layout/published.ts'
+import { printLength } from '../../units/print.ts'
+import type { Cut, Shape, Swatch } from '../scene.ts'
+import { courseWidth, firstLaid, laidUpward, lastLaid } from './courses.ts'
+import { compass, north, runInWords, scaleBar, wayInWords } from './furniture.ts'
+import { widthText } from './pieces.ts'
+import { type RunFrame, runFrame } from './run-frame.ts'
+import type { Column } from './sheet.ts'
+import type { Subject } from './subject.ts'
+import { opposite } from './vector.ts'
+
+/** The column beside the plan: what is drawn, whether it is final, how to read it. */
+export function titleBlock(column: Column, subject: Subject, drawn: readonly Shape[]): void {
+  column.write(subject.title, 1.5, 'title')
+  column.skip(0.2)
+  for (const line of subject.subtitles) column.write(line, 0.85, 'quiet')
+  if (subject.incompleteBecause.length > 0) notFinal(column, subject.incompleteBecause)
+  for (const floor of subject.floors) {
+    divide(column)
+    floorLines(column, subject, floor.published, runFrame(floor, new Map()))
+  }
+  divide(column)
+  legend(column, drawn)
+  divide(column)
+  column.skip(0.4)
+  scaleBar(column, subject.units)
+  north(column)
+  column.skip(0.8)
+  column.write(SMALL_PRINT, 0.68, 'quiet')
+}
+
+const SMALL_PRINT =
+  'Written figures rule: do not measure a print. Outer faces of walls, and the side to which doors ' +
+  'swing, are drawn for the eye and were not measured.'
+
+function divide(column: Column): void {
+  column.skip(0.9)
+  column.rule()
+  column.skip(0.6)
+}
+
+function notFinal(column: Column, because: readonly string[]): void {
+  column.skip(0.6)
+  column.write('NOT FINAL', 1.1, 'alarm')
+  for (const reason of because) column.write(reason, 0.8, 'alarm')
+}
+
+function floorLines(
+  column: Column,
+  { units, incompleteBecause }: Subject,
+  floor: PublishedFloor,
+  frame: RunFrame,
+): void {
+  const soFar = incompleteBecause.length > 0 ? ' so far' : ''
+  const size = printLength(floor.rules.plankWidth, units)
+  const lengths = floor.rules.plankLengths.map(({ length }) => printLength(length, units))
+  column.write(floor.floor, 1.05, 'heading')
+  column.write(`${floor.product}, ${size} x ${lengths.join(', ')}`, 0.82, 'plain')
+  column.write(
+    `${floor.pieces.length} pieces from ${floor.planks.length} planks${soFar}`,
+    0.82,
+    'plain',
+  )
+  const ends = [firstLaid(floor), lastLaid(floor)].map((course) =>
+    course === null ? '' : widthText(courseWidth(floor, course.course), units),
+  )
+  column.write(`${floor.courses.length} courses: first ${ends[0]}, last ${ends[1]}`, 0.82, 'plain')
+  const onward = laidUpward(floor) ? frame.across : opposite(frame.across)
+  column.skip(0.5)
+  compass(column, {
+    id: `${floor.floor}: laying`,
+    along: frame.along,
+    onward,
+    laid: floor.rules.laid,
+    said: [
+      `planks run ${runInWords(frame.along)}`,
+      `courses follow to the ${wayInWords(onward)}`,
+      `each laid ${floor.rules.laid}`,
+    ],
+  })
+}
+
+const CUTS: readonly (readonly [Cut, string])[] = [
+  ['whole', 'whole plank'],
+  ['cut', 'cut to length, or to shape'],
+  ['rip', 'ripped to width'],
+  ['cut and rip', 'ripped, and cut to length'],
+]
+
+function legend(column: Column, drawn: readonly Shape[]): void {
+  const cuts = new Set(drawn.flatMap((shape) => (shape.kind === 'piece' ? [shape.cut] : [])))
+  const kinds = new Set(drawn.map((shape) => shape.kind))
+  for (const [cut, text] of CUTS) if (cuts.has(cut)) column.sample(cut, text)
+  const row = (shown: boolean, of: Swatch['of'], text: string): void => {
+    if (shown) column.sample(of, text)
+  }
+  row(kinds.has('working line'), 'working line', 'working line: snap this first')
+  row(kinds.has('transition'), 'transition', 'transition or other trim')
+  row(kinds.has('obstacle'), 'obstacle', 'fixed obstacle')
+  row(kinds.has('masonry'), 'masonry', 'wall')
+  row(kinds.has('breach'), 'breach', 'a rule of the product is not met here')
+}

@@ -1,0 +1,292 @@
+import type { Nm } from '../../units/length.ts'
+import type {
+  BreachMark,
+  Dimension,
+  Label,
+  LayingMark,
+  NorthMark,
+  ObstacleShape,
+  OpeningShape,
+  PieceShape,
+  RipLabel,
+  ScaleBar,
+  Shape,
+  Swatch,
+  WorkingLine,
+} from '../scene.ts'
+import { type Element, h } from './element.ts'
+import { lettered } from './lettering.ts'
+import { mm } from './number.ts'
+import * as palette from './palette.ts'
+import { closed, closedAll, open, type Place, strokes } from './path.ts'
+
+/** What every shape's drawing needs: where things go, and how heavy a line is. */
+export interface Pen {
+  readonly place: Place
+  readonly em: Nm
+}
+
+/** The elements of one shape. What all shapes of a kind share stands on their group (`groupStyle`). */
+export function drawn(shape: Shape, pen: Pen): Element[] {
+  const { place } = pen
+  switch (shape.kind) {
+    case 'masonry':
+      return [h('path', { d: closedAll(place, shape.region), 'fill-rule': 'evenodd' })]
+    case 'room':
+      return [h('path', { d: closed(place, shape.ring) })]
+    case 'closet':
+      return [h('path', { d: closed(place, shape.ring) + closed(place, shape.throat) })]
+    case 'wall face':
+      return [titled({ d: strokes(place, shape.lines) }, shape.title)]
+    case 'piece':
+      return piece(shape, pen)
+    case 'seam':
+    case 'joint':
+    case 'rule':
+      return [h('path', { d: open(place, [shape.from, shape.to]) })]
+    case 'transition':
+      return [titled({ d: open(place, [shape.from, shape.to]) }, shape.title)]
+    case 'opening':
+      return opening(shape, pen)
+    case 'obstacle':
+      return obstacle(shape, pen)
+    case 'working line':
+      return workingLine(shape, pen)
+    case 'dimension':
+      return dimension(shape, pen)
+    case 'label':
+      return label(shape, pen)
+    case 'rip label':
+      return ripLabel(shape, pen)
+    case 'breach':
+      return breach(shape, pen)
+    case 'note':
+      return [lettered(place, shape.lettering)]
+    case 'swatch':
+      return swatch(shape, pen)
+    case 'scale bar':
+      return scaleBar(shape, pen)
+    case 'north':
+      return northMark(shape, pen)
+    case 'laying':
+      return laying(shape, pen)
+  }
+}
+
+/** A line's weight in millimetres from hundredths of the lettering. */
+export function weight(em: Nm, hundredths: number): string {
+  return mm((em * hundredths) / 100)
+}
+
+function titled(attributes: Record<string, string>, title: string): Element {
+  return h('path', attributes, h('title', {}, title))
+}
+
+const PIECE_FILL: Readonly<Record<PieceShape['cut'], string>> = {
+  whole: palette.BOARD,
+  cut: 'url(#cut)',
+  rip: 'url(#rip)',
+  'cut and rip': 'url(#cut-and-rip)',
+}
+
+const PIECE_GROUND: Readonly<Record<PieceShape['cut'], string>> = {
+  whole: palette.BOARD,
+  cut: palette.CUT_GROUND,
+  rip: palette.RIP_GROUND,
+  'cut and rip': palette.RIP_GROUND,
+}
+
+/** Pieces that were sawn are hatched and have a heavier outline as well as another ground. */
+function piece(shape: PieceShape, { place, em }: Pen): Element[] {
+  const outline =
+    shape.cut === 'whole'
+      ? {}
+      : { stroke: palette.JOINT, 'stroke-width': weight(em, palette.THIN + 1) }
+  const attributes = {
+    class: shape.cut,
+    d: closed(place, shape.ring),
+    fill: PIECE_FILL[shape.cut],
+    ...outline,
+  }
+  return [
+    h(
+      'g',
+      { 'data-piece': `${shape.piece}`, 'data-plank': `${shape.plank}` },
+      titled(attributes, shape.title),
+      lettered(place, shape.number, PIECE_GROUND[shape.cut]),
+    ),
+  ]
+}
+
+function opening(shape: OpeningShape, { place, em }: Pen): Element[] {
+  const throat = { d: closed(place, shape.throat), fill: 'none', stroke: 'none' }
+  const line = (d: string, more: Record<string, string>): Element[] =>
+    d === '' ? [] : [h('path', { d, fill: 'none', ...more })]
+  return [
+    titled({ ...throat, 'pointer-events': 'all' }, shape.title),
+    ...line(strokes(place, shape.jambs), { 'stroke-width': weight(em, palette.MEDIUM) }),
+    ...line(strokes(place, shape.heads), {
+      'stroke-width': weight(em, palette.THIN),
+      'stroke-dasharray': `${weight(em, 28)} ${weight(em, 22)}`,
+    }),
+    ...line(open(place, shape.swing), {
+      stroke: palette.SOFT_INK,
+      'stroke-width': weight(em, palette.HAIRLINE),
+    }),
+    ...shape.leaves.map((leaf) =>
+      h('path', {
+        d: closed(place, leaf),
+        fill: palette.PAPER,
+        'stroke-width': weight(em, palette.THIN),
+      }),
+    ),
+  ]
+}
+
+/** A void is crossed from corner to corner; anything that stands there is filled. */
+function obstacle(shape: ObstacleShape, { place, em }: Pen): Element[] {
+  const isVoid = shape.of === 'stairwell' || shape.of === 'vent'
+  const outline = titled(
+    { d: closed(place, shape.ring), fill: isVoid ? palette.PAPER : palette.BESIDE },
+    shape.title,
+  )
+  const [a, b, c, d] = shape.ring
+  if (!isVoid || !a || !b || !c || !d || shape.ring.length !== 4) return [outline]
+  const across = [[a, c] as const, [b, d] as const]
+  return [
+    outline,
+    h('path', { d: strokes(place, across), 'stroke-width': weight(em, palette.HAIRLINE) }),
+  ]
+}
+
+function workingLine(shape: WorkingLine, { place, em }: Pen): Element[] {
+  return [
+    h('path', {
+      d: open(place, [shape.from, shape.to]),
+      fill: 'none',
+      'stroke-dasharray': `${weight(em, 90)} ${weight(em, 32)} ${weight(em, 16)} ${weight(em, 32)}`,
+    }),
+    h('path', { d: closed(place, shape.head), stroke: 'none' }),
+  ]
+}
+
+function dimension(shape: Dimension, { place, em }: Pen): Element[] {
+  const line = strokes(place, [shape.line])
+  return [
+    h('path', { d: line, stroke: palette.PAPER, 'stroke-width': weight(em, 24) }),
+    h('path', { d: line + strokes(place, shape.extensions) }),
+    h('path', { d: strokes(place, shape.ticks), 'stroke-width': weight(em, palette.MEDIUM) }),
+    lettered(place, shape.lettering, palette.PAPER),
+  ]
+}
+
+function label(shape: Label, { place, em }: Pen): Element[] {
+  return [
+    h('path', {
+      d: closed(place, shape.plate),
+      fill: palette.PAPER,
+      'fill-opacity': '0.94',
+      stroke: palette.PAPER,
+      'stroke-opacity': '0.94',
+      'stroke-width': weight(em, 30),
+      'stroke-linejoin': 'round',
+    }),
+    ...shape.lines.map((line) => lettered(place, line)),
+  ]
+}
+
+function ripLabel(shape: RipLabel, { place }: Pen): Element[] {
+  return [
+    h('path', { d: open(place, shape.leader) }),
+    lettered(place, shape.lettering, palette.PAPER),
+  ]
+}
+
+function breach(shape: BreachMark, { place, em }: Pen): Element[] {
+  const { x, y } = place(shape.at)
+  return [
+    h(
+      'circle',
+      { cx: mm(x), cy: mm(y), r: mm(shape.radius), 'stroke-width': weight(em, palette.MEDIUM) },
+      h('title', {}, shape.title),
+    ),
+  ]
+}
+
+function swatch(shape: Swatch, { place, em }: Pen): Element[] {
+  const d = closed(place, shape.ring)
+  const box = (fill: string, stroke: string, line: number): Element[] => [
+    h('path', { d, fill, stroke, 'stroke-width': weight(em, line) }),
+  ]
+  switch (shape.of) {
+    case 'whole':
+      return box(palette.BOARD, palette.JOINT, palette.HAIRLINE)
+    case 'cut':
+    case 'rip':
+    case 'cut and rip':
+      return box(PIECE_FILL[shape.of], palette.JOINT, palette.THIN + 1)
+    case 'masonry':
+      return box('url(#wall)', palette.INK, palette.MEDIUM)
+    case 'obstacle':
+      return box(palette.BESIDE, palette.INK, palette.THIN)
+    case 'breach':
+    case 'transition':
+    case 'working line':
+      return middleSwatch(shape, { place, em })
+  }
+}
+
+/** Samples that are lines or marks, in the middle of their field. */
+function middleSwatch(shape: Swatch, { place, em }: Pen): Element[] {
+  const [low, , high] = shape.ring.map(place)
+  if (!low || !high) return []
+  const y = mm((low.y + high.y) / 2)
+  if (shape.of === 'breach')
+    return [
+      h('circle', {
+        cx: mm((low.x + high.x) / 2),
+        cy: y,
+        r: weight(em, 50),
+        fill: 'none',
+        stroke: palette.ALARM,
+        'stroke-width': weight(em, palette.MEDIUM),
+      }),
+    ]
+  const trim = shape.of === 'transition'
+  return [
+    h('path', {
+      d: `M${mm(low.x)} ${y}H${mm(high.x)}`,
+      stroke: trim ? palette.TRIM : palette.WORKING,
+      'stroke-width': weight(em, trim ? palette.HEAVY : palette.MEDIUM),
+      'stroke-dasharray': trim
+        ? null
+        : `${weight(em, 90)} ${weight(em, 32)} ${weight(em, 16)} ${weight(em, 32)}`,
+    }),
+  ]
+}
+
+function scaleBar(shape: ScaleBar, { place }: Pen): Element[] {
+  return [
+    h('path', { d: closed(place, shape.frame), fill: palette.PAPER }),
+    h('path', { d: closedAll(place, shape.filled), fill: palette.INK }),
+    ...shape.marks.map((mark) => lettered(place, mark)),
+  ]
+}
+
+function northMark(shape: NorthMark, { place }: Pen): Element[] {
+  return [
+    h('path', { d: closed(place, shape.needle), fill: palette.INK }),
+    h('path', { d: closed(place, shape.tail), fill: palette.PAPER }),
+    lettered(place, shape.lettering),
+  ]
+}
+
+function laying(shape: LayingMark, { place }: Pen): Element[] {
+  return [
+    h('path', { d: strokes(place, shape.lines) }),
+    ...shape.heads.map((head) =>
+      h('path', { d: closed(place, head), fill: palette.SOFT_INK, stroke: 'none' }),
+    ),
+    ...shape.lettering.map((line) => lettered(place, line)),
+  ]
+}
