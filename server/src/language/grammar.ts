@@ -84,13 +84,19 @@ class LineParser extends EmbeddedActionsParser {
   private readonly measure = this.RULE('measure', (): Item => {
     const about = this.OPTION(() => this.CONSUME(About)) ?? null
     const first = this.OR([{ ALT: () => this.CONSUME(Figure) }, { ALT: () => this.CONSUME(Asked) }])
-    const by = this.OPTION2(() => {
-      this.CONSUME(By)
-      return this.CONSUME2(Figure)
+    const by = this.OPTION2({
+      GATE: () => this.LA(2).tokenType === Figure,
+      DEF: () => {
+        this.CONSUME(By)
+        return this.CONSUME2(Figure)
+      },
     })
-    const within = this.OPTION3(() => {
-      this.CONSUME(Within)
-      return this.CONSUME3(Figure)
+    const within = this.OPTION3({
+      GATE: () => this.LA(2).tokenType === Figure,
+      DEF: () => {
+        this.CONSUME(Within)
+        return this.CONSUME3(Figure)
+      },
     })
     const doubt = this.OPTION4(() => this.CONSUME2(Asked))
     const measure = { about, first, by: by ?? null, within: within ?? null, doubt: doubt ?? null }

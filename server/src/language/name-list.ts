@@ -32,7 +32,7 @@ export function readNames(parted: Parted, isSound: boolean): Read {
     if (isSound) sayError(reading, 'name-missing', place, said)
     return { phrases: [], whole: false }
   }
-  if (takes === 'name' && phrases.length > 1) {
+  if (takes === 'name' && phrases.flat().length > 0 && phrases.length > 1) {
     const said = `${word} takes one name, and a name holds no comma.`
     sayError(reading, 'name-with-comma', placeOf(phrases.flat(), rest.base), said)
     return { phrases: [], whole: false }

@@ -26,7 +26,7 @@ function upTo(end: (text: string, offset: number, before: readonly IToken[]) => 
   }
 }
 
-const COMMENT = sticky(`#(?=[${BLANKS}]|$).*`)
+const COMMENT = sticky(`#(?=[${BLANKS}]|$)[^]*`)
 
 /** A comment's # has a blank on each side, or the line's end. */
 function endOfComment(text: string, offset: number, before: readonly IToken[]): number {
@@ -76,7 +76,7 @@ export const Quoted = createToken({
 /** A quote that is not closed, and a # that has no blank on each side. */
 export const OpenQuote = createToken({
   name: 'open quote',
-  pattern: new RegExp(`[${QUOTES}].*`),
+  pattern: new RegExp(`[${QUOTES}][^]*`),
   line_breaks: false,
 })
 export const StuckHash = createToken({
