@@ -8,10 +8,9 @@ const ROUNDING = 1e-6
 /**
  * Planks and boxes below which no layout can stay, however its stretches are jointed. Each blank is
  * given a weight such that no plank holds blanks of more than weight 1, so that the sum of the least
- * weights of all stretches bounds the planks. Two weights are tried (dual feasible functions along,
- * conservative scales in two dimensions: Fekete and Schepers, Math. Oper. Res. 2004, from memory):
- * every blank grown by the kerfs over the plank grown by them, and length over the length that two
- * pieces of one plank share. Cost: linear in the bands.
+ * weights of all stretches bounds the planks. Weights along and across are dual feasible functions,
+ * whose product is one in two dimensions (Fekete and Schepers, Math. Oper. Res. 2004, from memory).
+ * Cost: linear in the bands.
  */
 export function boundOf(
   places: readonly Place[],
@@ -24,45 +23,58 @@ export function boundOf(
   }
   const perBox = rules.lengths.reduce((sum, each) => sum + each.length * each.perBox, 0)
   const area = places.reduce((sum, place) => sum + areaOf(place), 0)
-  return { planks, boxes: Math.ceil(area / (perBox * rules.width) - ROUNDING) }
+  return { planks, boxes: Math.max(0, Math.ceil(area / (perBox * rules.width) - ROUNDING)) }
 }
 
 function least(places: readonly Place[], rules: PlankRules, weight: Weight): number {
   const sum = places.reduce((total, place) => total + leastOf(place, rules, weight), 0)
-  return Math.ceil(sum - ROUNDING)
+  return Math.max(0, Math.ceil(sum - ROUNDING))
 }
 
 /** The least weight of all blanks of a stretch: as many whole planks as it holds, and one piece more. */
 function leastOf(place: Place, rules: PlankRules, weight: Weight): number {
   const plank = longest(rules)
-  if (place.across === null) return areaOf(place) / (plank * rules.width)
+  if (place.across === null) return weight.partly(areaOf(place) / (plank * rules.width))
   const whole = Math.floor(place.length / plank)
   const rest = place.length - whole * plank
-  const pieces = rest > 0 ? [rest] : []
-  const { width } = place.across
-  return (
-    whole * weight(plank, width, rules) +
-    pieces.reduce((sum, length) => sum + weight(length, width, rules), 0)
-  )
+  const across = weight.across(place.across.width, rules)
+  const last = rest > 0 ? weight.along(rest, rules) : 0
+  return across * (whole + last)
 }
 
-/** Weight of a blank as a share of the longest plank. */
-type Weight = (length: Nm, width: Nm, rules: PlankRules) => number
-
-const WEIGHTS: readonly Weight[] = [grown, shared]
-
-function grown(length: Nm, width: Nm, rules: PlankRules): number {
-  const along = rules.kerfAcross + rules.toSpare
-  const across = rules.kerfAlong
-  return (
-    ((length + along) / (longest(rules) + along)) * ((width + across) / (rules.width + across))
-  )
+/** Weight of a blank, as shares of the longest plank along and across; a whole plank weighs 1. */
+interface Weight {
+  readonly along: (length: Nm, rules: PlankRules) => number
+  readonly across: (width: Nm, rules: PlankRules) => number
+  /** For a stretch of several widths: its area in planks, where area is never more than the weight. */
+  readonly partly: (area: number) => number
 }
 
-function shared(length: Nm, width: Nm, rules: PlankRules): number {
-  const plank = longest(rules)
-  const share = plank - rules.kerfAcross - rules.toSpare
-  return (length >= share ? 1 : length / share) * (width / rules.width)
+const WEIGHTS: readonly Weight[] = [
+  { along: grownAlong, across: grownAcross, partly: (area) => area },
+  { along: sharedAlong, across: (width, rules) => width / rules.width, partly: (area) => area },
+  { along: grownAlong, across: alone, partly: () => 0 },
+  { along: sharedAlong, across: alone, partly: () => 0 },
+]
+
+function grownAlong(length: Nm, rules: PlankRules): number {
+  const lost = rules.kerfAcross + rules.toSpare
+  return (length + lost) / (longest(rules) + lost)
+}
+
+function grownAcross(width: Nm, rules: PlankRules): number {
+  return (width + rules.kerfAlong) / (rules.width + rules.kerfAlong)
+}
+
+/** Length over what two pieces of one plank share; a piece that leaves no room weighs a whole plank. */
+function sharedAlong(length: Nm, rules: PlankRules): number {
+  const shared = longest(rules) - rules.kerfAcross - rules.toSpare
+  return length >= shared ? 1 : length / shared
+}
+
+/** 1 for a width that no second one fits beside, else nothing. */
+function alone(width: Nm, rules: PlankRules): number {
+  return 2 * width + rules.kerfAlong > rules.width ? 1 : 0
 }
 
 function longest(rules: PlankRules): Nm {

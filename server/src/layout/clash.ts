@@ -7,7 +7,7 @@ import type { Touch } from './stretches.ts'
 export const ALIGNED = 1_000_000
 
 /** Joints nearer than this look as if they stood in one line (common practice, no source). */
-const IN_LINE: Nm = NM_PER_INCH / 2
+export const IN_LINE: Nm = NM_PER_INCH / 2
 
 /**
  * Breaches of the stagger between two stretches that meet along `touch`: pairs of joints that both

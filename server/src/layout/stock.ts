@@ -42,6 +42,9 @@ export interface Rest {
   since: number
 }
 
+/** What must come off a factory end that is to be glued: anything, for then it is a cut end. */
+const CUT_OFF: Nm = 1
+
 /** Where a blank is sawn out. */
 export interface Cut {
   readonly plank: number
@@ -99,8 +102,8 @@ export function firstFit(
 ): Fit | null {
   for (const rest of rests) {
     if (rest.plank === not) continue
-    if (fits(limits, blank, rest)) return { rest, turned: false }
-    if (limits.mayTurn && fits(limits, blank, turnedHalf(rest))) return { rest, turned: true }
+    if (fits(blank, rest)) return { rest, turned: false }
+    if (limits.mayTurn && fits(blank, turnedHalf(rest))) return { rest, turned: true }
   }
   return null
 }
@@ -109,7 +112,7 @@ export function firstFit(
 export function cutFrom(stock: Stock, fit: Fit, blank: Blank, order: number): Cut {
   const { rest, turned } = fit
   stock.waiting = stock.waiting.filter((each) => each !== rest)
-  const cut = place(stock, blank, rest, turned)
+  const cut = place(blank, rest, turned)
   keepRests(stock, rest, cut, order)
   stock.planks[rest.plank]!.lastOrder = order
   return cut
@@ -183,7 +186,7 @@ function turnedHalf(rest: Rest): View {
   return { length, width, left: rest.right, right: rest.left, low: rest.high, high: rest.low }
 }
 
-function fits(limits: StockLimits, blank: Blank, view: View): boolean {
+function fits(blank: Blank, view: View): boolean {
   const { across } = blank
   if (blank.left && !view.left) return false
   if (blank.right && !view.right) return false
@@ -192,19 +195,18 @@ function fits(limits: StockLimits, blank: Blank, view: View): boolean {
   if (view.width < across.width) return false
   const length = blank.to - blank.from
   if (blank.left && blank.right) return view.length === length
-  return view.length >= length + trimmed(limits, blank, view)
+  return view.length >= length + trimmed(blank, view)
 }
 
 /** What must come off a rest's factory ends where the blank is glued at a post. */
-function trimmed(limits: StockLimits, blank: Blank, view: View): Nm {
+function trimmed(blank: Blank, view: View): Nm {
   if (!blank.cutLeft && !blank.cutRight) return 0
-  const off = Math.max(limits.between, 1)
-  return (blank.cutLeft && view.left ? off : 0) + (blank.cutRight && view.right ? off : 0)
+  return (blank.cutLeft && view.left ? CUT_OFF : 0) + (blank.cutRight && view.right ? CUT_OFF : 0)
 }
 
-function place(stock: Stock, blank: Blank, rest: Rest, turned: boolean): Cut {
+function place(blank: Blank, rest: Rest, turned: boolean): Cut {
   const view = turned ? turnedHalf(rest) : rest
-  const along = placedAlong(stock.limits, blank, view)
+  const along = placedAlong(blank, view)
   const across = placedAcross(blank, view)
   return {
     plank: rest.plank,
@@ -220,17 +222,14 @@ function shifted(
   span: readonly [Nm, Nm],
   turned: boolean,
 ): readonly [Nm, Nm] {
-  return turned
-    ? [rest[1] - span[1], rest[1] - span[0]]
-    : [rest[0] + span[0], rest[0] + span[1]]
+  return turned ? [rest[1] - span[1], rest[1] - span[0]] : [rest[0] + span[0], rest[0] + span[1]]
 }
 
 /** A blank that may lie anywhere leaves the rest an end that a later piece can use. */
-function placedAlong(limits: StockLimits, blank: Blank, view: View): readonly [Nm, Nm] {
+function placedAlong(blank: Blank, view: View): readonly [Nm, Nm] {
   const length = blank.to - blank.from
-  const off = Math.max(limits.between, 1)
-  const low = blank.cutLeft && view.left ? off : 0
-  const high = view.length - (blank.cutRight && view.right ? off : 0)
+  const low = blank.cutLeft && view.left ? CUT_OFF : 0
+  const high = view.length - (blank.cutRight && view.right ? CUT_OFF : 0)
   const atHigh = blank.right || (!blank.left && view.left && !view.right && !blank.cutRight)
   return atHigh ? [high - length, high] : [low, low + length]
 }

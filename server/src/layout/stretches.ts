@@ -52,7 +52,8 @@ export function placesOf(problem: Problem): readonly Place[] {
       length: stretch.to - stretch.from,
       course,
       bands: stretch.bands,
-      posts: stretch.posts,
+      // By their right ends: a joint in the first opens every other that it stands in.
+      posts: [...stretch.posts].sort((a, b) => a.to - b.to || a.from - b.from),
       doorways: stretch.doorways,
       narrow: narrowParts(stretch, problem.rules.narrowestRip),
       across: sameAcross(stretch, course),
