@@ -7,26 +7,14 @@ import { parse } from './language/parse.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
 import { type LaidFloor, layFloor } from './layout/lay.ts'
+import type { Compiled } from './report/compiled.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
 import { takeoff as count } from './takeoff/count.ts'
 import { unmetExpectations } from './takeoff/expectations.ts'
 import type { Takeoff } from './takeoff/takeoff.ts'
 
-/** Everything that a job's text comes to. */
-export interface Compiled {
-  readonly root: string
-  /** The root first, then what it includes. */
-  readonly trees: readonly Tree[]
-  readonly job: Job
-  readonly survey: Survey
-  readonly floors: readonly LaidFloor[]
-  readonly takeoff: Takeoff
-  /** The root's first, by place; then those of each included file. */
-  readonly messages: readonly Message[]
-  /** `errors` also stands for warnings that no `accept` line settles. */
-  readonly exit: 'sound' | 'errors' | 'incomplete'
-}
+export type { Compiled }
 
 /**
  * The whole of Floorscribe on one page: text → trees → job → survey → floors → quantities. Each stage

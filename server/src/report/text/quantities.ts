@@ -1,0 +1,40 @@
+import type { Quantity, Takeoff } from '../../takeoff/takeoff.ts'
+import { visible } from '../visible.ts'
+import { table } from './table.ts'
+
+/**
+ * The quantities for people, floor by floor and then what is bought. Where something is still to come
+ * no count stands alone: each line says "so far", and the causes follow.
+ */
+export function quantityLines(takeoff: Takeoff): readonly string[] {
+  return [
+    ...takeoff.floors.flatMap(({ floor, product, quantities }) => [
+      '',
+      visible(`Floor ${floor}, ${product}`),
+      ...rowsOf(quantities),
+    ]),
+    ...takeoff.products.flatMap(({ product, quantities }) => [
+      '',
+      visible(`To buy, ${product}`),
+      ...rowsOf(quantities),
+    ]),
+    ...incompleteLines(takeoff),
+  ]
+}
+
+function rowsOf(quantities: readonly Quantity[]): readonly string[] {
+  return table(
+    quantities.map((quantity) => [
+      quantity.label,
+      quantity.complete ? quantity.printed : `incomplete, ${quantity.printed} so far`,
+      quantity.key === 'planks by percentage' ? `(${quantity.derivation.rule})` : '',
+    ]),
+    ['left', 'right', 'left'],
+  )
+}
+
+function incompleteLines({ complete, incompleteBecause }: Takeoff): readonly string[] {
+  if (complete) return []
+  const causes = [...new Set(incompleteBecause)]
+  return ['', 'Totals are incomplete:', ...causes.map((cause) => `  - ${visible(cause)}`)]
+}

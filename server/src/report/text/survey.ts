@@ -1,0 +1,91 @@
+import type { Check } from '../../job/job.ts'
+import type { CheckResult, Loop, SurveyedRoom } from '../../survey/survey.ts'
+import type { UnitStyle } from '../../units/length.ts'
+import { printLength } from '../../units/print.ts'
+import { areaText } from '../area-text.ts'
+import type { Compiled } from '../compiled.ts'
+import { table } from './table.ts'
+
+/** The survey check for people: how each room closes against what its tape allows, and its checks. */
+export function surveyLines({ job, survey }: Compiled): readonly string[] {
+  const measured = survey.rooms.filter((room) => room.status !== 'not measured')
+  if (measured.length === 0) return ['Survey check', '  no room is measured yet']
+  const head = ['room', 'walls', 'misses by (east, north)', 'allowed', '1 : n', 'area', 'closed by']
+  const rows = measured.map((room) => roomRow(room, job.units))
+  return [
+    'Survey check',
+    ...table([head, ...rows], ['left', 'right', 'left', 'left', 'right', 'right', 'left']),
+    ...checkLines(measured, job.units),
+    ...survey.loops.map((loop) => loopLine(loop, job.units)),
+  ]
+}
+
+function roomRow(room: SurveyedRoom, units: UnitStyle): readonly string[] {
+  const name = room.room.name.text
+  const walls = `${room.room.walls.length}`
+  const { closing } = room
+  if (closing === null) return [name, walls, room.status, '', '', '', '']
+  const pair = (east: number, north: number) =>
+    `${printLength(east, units)}, ${printLength(north, units)}`
+  return [
+    name,
+    walls,
+    closing.length === 0 ? 'closes exactly' : pair(closing.east, closing.north),
+    `${pair(closing.allowedEast, closing.allowedNorth)}${closing.within ? '' : '  exceeded'}`,
+    closing.ratio === null ? '' : `${closing.ratio}`,
+    room.status === 'measured' ? areaText([room.outline], units) : room.status,
+    closing.rule === 'distances' ? 'distances' : `${closing.rule} rule`,
+  ]
+}
+
+function checkLines(rooms: readonly SurveyedRoom[], units: UnitStyle): readonly string[] {
+  const rows = rooms.flatMap((room) =>
+    room.checks.map((result) => [
+      room.room.name.text,
+      checkName(result.check, room),
+      'reading' in result.check ? result.check.reading.text : '',
+      printLength(result.computed, units),
+      result.fixes ? 'fixes the shape' : verdictOf(result, units),
+    ]),
+  )
+  if (rows.length === 0) return []
+  const head = ['room', 'check', 'read', 'by the walls', 'off by']
+  return ['', ...table([head, ...rows], ['left', 'left', 'left', 'left', 'left'])]
+}
+
+function verdictOf({ difference, allowed }: CheckResult, units: UnitStyle): string {
+  const off = printLength(difference, units)
+  const limit = printLength(allowed, units)
+  return Math.abs(difference) <= allowed ? `${off} of ${limit}` : `${off}, allowed ${limit}`
+}
+
+function checkName(check: Check, { room }: SurveyedRoom): string {
+  const wall = (index: number) => room.walls[index]?.label ?? ''
+  switch (check.kind) {
+    case 'diagonal':
+      return `diagonal, ${cornerName(check.from, room)} to ${cornerName(check.to, room)}`
+    case 'across':
+      return `across, ${wall(check.from)} to ${wall(check.to)}`
+    case 'corner tie':
+      return `tie, ${wall(check.first)} to ${wall(check.second)}`
+    case 'room tie':
+      return `tie, ${wall(check.from)} to ${check.room.text}`
+    case 'square':
+      return `square, ${cornerName(check.corner, room)}`
+  }
+}
+
+/** A corner by its own name, else by the walls that meet in it. */
+function cornerName(corner: number, { corners, walls }: SurveyedRoom['room']): string {
+  const named = corners.find((one) => one.corner === corner)
+  if (named !== undefined) return named.name.text
+  const before = walls[(corner + walls.length - 1) % walls.length]?.label ?? ''
+  return `${before}/${walls[corner]?.label ?? ''}`
+}
+
+function loopLine(loop: Loop, units: UnitStyle): string {
+  const off = `${printLength(loop.east, units)} east, ${printLength(loop.north, units)} north`
+  const allowed = `${printLength(loop.allowedEast, units)}, ${printLength(loop.allowedNorth, units)}`
+  const verdict = loop.within ? 'allowed' : 'more than the allowed'
+  return `  The loop ${loop.rooms.join(', ')} comes round at ${loop.doorway} within ${off} (${verdict} ${allowed}).`
+}
