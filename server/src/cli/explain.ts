@@ -1,4 +1,5 @@
 import { explainText } from '../report/text/explain.ts'
+import { visible } from '../report/visible.ts'
 import type { Quantity, Takeoff } from '../takeoff/takeoff.ts'
 import { EXIT, type ExitCode } from './exit.ts'
 import { readJob } from './job-file.ts'
@@ -16,7 +17,7 @@ export async function explainJob(
   const quantities = quantitiesOf(job.compiled.takeoff)
   const wanted = quantities.filter((quantity) => quantity.key === keyOf(key))
   if (wanted.length === 0) {
-    shell.err(`floorscribe: no quantity is called "${key}". There are: ${keysOf(quantities)}.\n`)
+    shell.err(`floorscribe: ${unknownKey(key, keysOf(quantities))}\n`)
     return EXIT.misuse
   }
   shell.out(wanted.map((quantity) => explainText(quantity, job.compiled)).join('\n'))
@@ -31,6 +32,11 @@ function keyOf(typed: string): string {
   return typed.trim().toLowerCase().replaceAll('-', ' ')
 }
 
-function keysOf(quantities: readonly Quantity[]): string {
-  return [...new Set(quantities.map(({ key }) => key))].join(', ')
+function keysOf(quantities: readonly Quantity[]): readonly string[] {
+  return [...new Set(quantities.map(({ key }) => key))]
+}
+
+function unknownKey(typed: string, keys: readonly string[]): string {
+  const known = keys.length === 0 ? 'This job has none yet.' : `There are: ${keys.join(', ')}.`
+  return `No quantity is called "${visible(typed)}". ${known}`
 }

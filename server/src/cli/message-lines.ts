@@ -1,10 +1,9 @@
 import type { Message, Weight } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
-import type { Tree } from '../language/tree.ts'
+import { placeIn } from '../report/place.ts'
 import { visible } from '../report/visible.ts'
 import type { Colours } from './colours.ts'
 import type { JobFile } from './job-file.ts'
-import { placeIn } from './place.ts'
 
 const TINT: { readonly [W in Weight]: (colours: Colours) => (text: string) => string } = {
   error: (colours) => colours.red,
@@ -29,7 +28,7 @@ export function messageLines(message: Message, job: JobFile, colours: Colours): 
 
 function placeText(span: Span, { compiled, pathOf }: JobFile): string {
   const path = visible(pathOf(span.file))
-  const tree = compiled.trees.find((tree: Tree) => tree.file === span.file)
+  const tree = compiled.trees.find((tree) => tree.file === span.file)
   if (tree === undefined) return path
   const { line, column } = placeIn(tree, span.start)
   return `${path}:${line}:${column}`

@@ -51,7 +51,7 @@ function programOf(world: World, finish: (code: ExitCode) => void): Command {
     .configureOutput({
       writeOut: world.out,
       writeErr: world.err,
-      outputError: (text, write) => write(text.replace(/^error: /, 'floorscribe: ')),
+      outputError: (text, write) => write(misuseLine(text)),
     })
   addPage(program, CHECK, world, finish)
   addPage(program, ESTIMATE, world, finish)
@@ -79,6 +79,14 @@ function addPage<Options extends FileOptions>(
     if (misuse !== null) command.error(`error: ${misuse}`)
     finish(await page.run(files, options, shellOf(world, options.colour)))
   })
+}
+
+/** One line, whatever the parser of the command line makes of it. */
+function misuseLine(text: string): string {
+  return `floorscribe: ${text
+    .replace(/^error: /, '')
+    .trim()
+    .replaceAll('\n', ' ')}\n`
 }
 
 function shellOf(world: World, wish: ColourWish): Shell {

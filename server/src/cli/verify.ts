@@ -1,3 +1,4 @@
+import { writeJson } from '../report/json/write.ts'
 import { visible } from '../report/visible.ts'
 import type { Checked, Fault, Report } from '../verify/report.ts'
 import { verify } from '../verify/verify.ts'
@@ -43,7 +44,7 @@ async function verifyOne(
 }
 
 function proofJson(report: Report): string {
-  return `${JSON.stringify({ format: 'floorscribe proof', version: 1, ...report }, null, 2)}\n`
+  return writeJson({ format: 'floorscribe proof', version: 1, ...report })
 }
 
 function proofText({ sound, faults, breaches, checked }: Report, { path }: JsonRead, shell: Shell) {

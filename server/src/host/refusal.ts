@@ -8,7 +8,7 @@ export function refusal(name: string, read: Exclude<FileRead, { kind: 'read' }>)
     case 'folder':
       return `"${name}" is a folder; a file is needed here.`
     case 'pipe':
-      return `"${name}" is a pipe; a file is needed here, or - for standard input.`
+      return `"${name}" is a pipe; a file is needed here.`
     case 'device':
       return `"${name}" is a device; a file is needed here.`
     case 'socket':
