@@ -1,3 +1,4 @@
+import { nearest } from '../facts/near.ts'
 import { explainText } from '../report/text/explain.ts'
 import { visible } from '../report/visible.ts'
 import type { Quantity, Takeoff } from '../takeoff/takeoff.ts'
@@ -37,6 +38,8 @@ function keysOf(quantities: readonly Quantity[]): readonly string[] {
 }
 
 function unknownKey(typed: string, keys: readonly string[]): string {
-  const known = keys.length === 0 ? 'This job has none yet.' : `There are: ${keys.join(', ')}.`
-  return `No quantity is called "${visible(typed)}". ${known}`
+  if (keys.length === 0) return 'This job has no quantities yet.'
+  const near = nearest(keyOf(typed), keys)
+  const hint = near === null ? '' : ` Did you mean ${near}?`
+  return `No quantity is called "${visible(typed)}".${hint} There are: ${keys.join(', ')}.`
 }
