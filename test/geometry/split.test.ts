@@ -14,7 +14,7 @@ const area = (parts: readonly Part[]) =>
   )
 
 const lines = fc
-  .tuple(fc.integer({ min: 50_000_000, max: 900_000_000 }), fc.integer({ min: 0, max: 1e9 }))
+  .tuple(fc.integer({ min: 150_000_000, max: 900_000_000 }), fc.integer({ min: 0, max: 1e9 }))
   .map(([step, shift]) => {
     const all: number[] = []
     for (let at = -12e9 + shift; at < 12e9; at += step) all.push(at)

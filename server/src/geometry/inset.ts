@@ -110,27 +110,36 @@ function kite(before: GapEdge, after: GapEdge): Ring {
   ]
 }
 
-/** Where the corner between two edges goes: one point, or two for a step or a mitre cut square. */
+/**
+ * Where the corner between two edges goes: as a rule to the mitre, one point. Two where the edges are
+ * all but in line and one gap is wider (its band ends square at the corner), and where an edge turns
+ * back so sharply that the mitre would run far into the floor (it is cut square).
+ */
 function corner(before: GapEdge, after: GapEdge): readonly Point[] {
   const p = after.from
   const a = normal(before)
   const b = normal(after)
   const cross = a.x * b.y - a.y * b.x
   const dot = a.x * b.x + a.y * b.y
-  const reach = MITRE_LIMIT * Math.max(before.gap, after.gap)
-  if (before.gap === after.gap && dot > 0) {
-    const k = before.gap / (1 + dot)
-    return [shifted(p, k * (a.x + b.x), k * (a.y + b.y))]
+  if (dot > 0) {
+    if (before.gap === after.gap) {
+      // Both normals' sum stays exact enough however little the wall turns.
+      const k = before.gap / (1 + dot)
+      return [shifted(p, k * (a.x + b.x), k * (a.y + b.y))]
+    }
+    const onBefore = after.gap / dot
+    if (before.gap > onBefore) return distinct([before.gap, onBefore].map((k) => along(p, a, k)))
+    const onAfter = before.gap / dot
+    if (after.gap > onAfter) return distinct([onAfter, after.gap].map((k) => along(p, b, k)))
   }
   const dx = (before.gap * b.y - after.gap * a.y) / cross
   const dy = (after.gap * a.x - before.gap * b.x) / cross
-  const mitred = cross !== 0 && dx * dx + dy * dy <= reach * reach
-  // A sharp corner into the wall moves as far as it must; only jutting ones and steps are cut.
-  if (mitred || (dot < 0 && cross > 0)) return [shifted(p, dx, dy)]
-  const over = dot < 0 ? Math.max(before.gap, after.gap) : 0
+  const widest = Math.max(before.gap, after.gap)
+  const reach = MITRE_LIMIT * widest
+  if (cross > 0 || (cross < 0 && dx * dx + dy * dy <= reach * reach)) return [shifted(p, dx, dy)]
   return distinct([
-    shifted(p, a.x * before.gap + a.y * over, a.y * before.gap - a.x * over),
-    shifted(p, b.x * after.gap - b.y * over, b.y * after.gap + b.x * over),
+    shifted(p, a.x * before.gap + a.y * widest, a.y * before.gap - a.x * widest),
+    shifted(p, b.x * after.gap - b.y * widest, b.y * after.gap + b.x * widest),
   ])
 }
 
@@ -144,6 +153,10 @@ function normal(edge: Line): { readonly x: number; readonly y: number } {
   const north = edge.to.y - edge.from.y
   const length = Math.sqrt(east * east + north * north)
   return { x: -north / length, y: east / length }
+}
+
+function along(p: Point, normal: { readonly x: number; readonly y: number }, by: number): Point {
+  return shifted(p, normal.x * by, normal.y * by)
 }
 
 function shifted(p: Point, dx: number, dy: number): Point {

@@ -1,6 +1,7 @@
 import { ringsWithCrossings } from '../geometry/outline.ts'
 import type { Ring } from '../geometry/point.ts'
-import { breachesOf, touchesOf } from './breaches.ts'
+import { touchesOf } from './breach-joints.ts'
+import { breachesOf } from './breaches.ts'
 import type { Frame } from './frame.ts'
 import { piecesOf } from './pieces.ts'
 import type { Plan } from './plan.ts'

@@ -9,7 +9,7 @@ import type { Nm } from '../units/length.ts'
 export const ON_THE_SEAM: Nm = 1000
 
 /** How far v lies above the seam below it. Exact. */
-function aboveSeam(v: Nm, seam: Nm, width: Nm): Nm {
+export function aboveSeam(v: Nm, seam: Nm, width: Nm): Nm {
   const rest = (v - seam) % width
   return rest < 0 ? rest + width : rest + 0
 }

@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest'
+import { touchesOf } from '../../server/src/layout/breach-joints.ts'
+import { narrowestOf } from '../../server/src/layout/breach-pieces.ts'
+import { breachesOf, type Laid } from '../../server/src/layout/breaches.ts'
+import type {
+  PublishedJoint,
+  PublishedPiece,
+  PublishedRing,
+} from '../../server/src/layout/published.ts'
+import { inch } from './house.ts'
+import { rules } from './naive.ts'
+
+const corners = (...pairs: readonly (readonly [number, number])[]): PublishedRing =>
+  pairs.map(([u, v]) => [inch(u), inch(v)])
+
+function piece(
+  number: number,
+  ring: PublishedRing,
+  more: Partial<PublishedPiece> = {},
+): PublishedPiece {
+  return {
+    piece: number,
+    course: 1,
+    plank: 1,
+    blank: number,
+    ring,
+    along: [0, inch(20)],
+    across: [0, inch(7)],
+    turned: false,
+    factory: { left: true, right: false, low: true, high: true },
+    ...more,
+  }
+}
+
+const joint = (course: number, at: number, leftPiece: number): PublishedJoint => ({
+  course,
+  at: inch(at),
+  low: inch(7 * (course - 1)),
+  high: inch(7 * course),
+  leftPiece,
+  rightPiece: leftPiece + 1,
+  parted: false,
+})
+
+const breaches = (laid: Partial<Laid>) =>
+  breachesOf({
+    rules,
+    pieces: [],
+    joints: [],
+    planks: [{ plank: 1, length: inch(48) }],
+    touches: [],
+    rings: [],
+    doorways: [],
+    ...laid,
+  }).map(({ rule, value, at, pieces, direction }) => [
+    rule,
+    value / inch(1),
+    at.map((x) => x / inch(1)),
+    pieces,
+    direction,
+  ])
+
+describe('the stagger', () => {
+  const joints = [joint(1, 20, 1), joint(1, 60, 2), joint(2, 26, 11), joint(2, 68, 12)]
+  const touch = (from: number, to: number) => [{ seam: inch(7), from: inch(from), to: inch(to) }]
+
+  test('is short where joints of neighbours stand nearer than asked', () => {
+    expect(breaches({ joints, touches: touch(0, 100) })).toEqual([
+      ['stagger', 6, [20, 3.5], [1, 11], ''],
+    ])
+  })
+
+  test('counts only where both lie strictly inside one interval along which the courses touch', () => {
+    expect(breaches({ joints, touches: touch(20, 100) })).toEqual([])
+    expect(breaches({ joints, touches: touch(0, 26) })).toEqual([])
+    expect(breaches({ joints, touches: [...touch(0, 22), ...touch(24, 99)] })).toEqual([])
+  })
+
+  test('never takes joints in line for a small stagger', () => {
+    expect(
+      breaches({ joints: [joint(1, 20, 1), joint(2, 20, 11)], touches: touch(0, 100) }),
+    ).toEqual([])
+  })
+
+  test('runs on where contacts of two stretches go on into each other', () => {
+    const contacts = [
+      { below: 0, above: 2, from: 0, to: 5 },
+      { below: 0, above: 3, from: 5, to: 9 },
+      { below: 1, above: 3, from: 10, to: 12 },
+    ]
+    expect(touchesOf(contacts, () => 7)).toEqual([
+      { seam: 7, from: 0, to: 9 },
+      { seam: 7, from: 10, to: 12 },
+    ])
+  })
+})
+
+describe('the shortest end', () => {
+  test('binds what was cut from a plank, not a whole one', () => {
+    const ring = corners([0, 0], [7, 0], [7, 7], [0, 7])
+    expect(breaches({ pieces: [piece(1, ring)] })).toEqual([['shortest end', 7, [0, 0], [1], '']])
+    expect(breaches({ pieces: [piece(1, ring, { along: [0, inch(48)] })] })).toEqual([])
+  })
+})
+
+describe('the narrowest rip', () => {
+  const narrowest = (...pairs: readonly (readonly [number, number])[]) => {
+    const value = narrowestOf(corners(...pairs))
+    return value === null ? null : value / inch(1)
+  }
+
+  test('is the leg beside a notch', () => {
+    expect(narrowest([0, 0], [20, 0], [20, 7], [14, 7], [14, 1.5], [8, 1.5], [8, 7], [0, 7])).toBe(
+      1.5,
+    )
+  })
+
+  test('is the neck between two slanted edges, at a corner', () => {
+    expect(narrowest([0, 0], [10, 3], [20, 0], [20, 7], [0, 7])).toBe(4)
+  })
+
+  test('of a taper to a point is its wider side', () => {
+    expect(narrowest([0, 0], [20, 0], [20, 3])).toBe(3)
+  })
+
+  test('is nothing where all of it comes to a point', () => {
+    expect(
+      narrowestOf([
+        [0, 0],
+        [inch(20), 0],
+        [inch(20), 1000],
+      ]),
+    ).toBe(null)
+  })
+
+  test('is rounded down to whole nanometres', () => {
+    // At u = 100 the upper edge from (0, 1000000) to (300, 1000100) stands at 1000033 1/3.
+    expect(
+      narrowestOf([
+        [0, 0],
+        [100, 0],
+        [100, 500_000],
+        [300, 500_000],
+        [300, 1_000_100],
+        [0, 1_000_000],
+      ]),
+    ).toBe(500_033)
+  })
+})
+
+describe('the longest run', () => {
+  const ell = [corners([0, 0], [300, 0], [300, 50], [100, 50], [100, 200], [0, 200])]
+  const limit = (along: number | null, across: number | null) => ({
+    ...rules,
+    longestRun: { along: along && inch(along), across: across && inch(across) },
+  })
+
+  test('is the longest straight line inside the floor, both ways', () => {
+    expect(breaches({ rings: ell, rules: limit(250, 150) })).toEqual([
+      ['longest run', 300, [0, 0], [], 'along'],
+      ['longest run', 200, [0, 0], [], 'across'],
+    ])
+    expect(breaches({ rings: ell, rules: limit(300, 200) })).toEqual([])
+    expect(breaches({ rings: ell, rules: limit(null, null) })).toEqual([])
+  })
+
+  test('ends at a hearth', () => {
+    const hearth = corners([140, 0], [140, 50], [160, 50], [160, 0])
+    const parted = [
+      corners(
+        [0, 0],
+        [140, 0],
+        [140, 40],
+        [160, 40],
+        [160, 0],
+        [300, 0],
+        [300, 40],
+        [300, 50],
+        [0, 50],
+      ),
+    ]
+    expect(breaches({ rings: parted, rules: limit(139, null) })).toEqual([
+      ['longest run', 300, [0, 40], [], 'along'],
+    ])
+    expect(
+      breaches({
+        rings: [corners([0, 0], [300, 0], [300, 50], [0, 50]), hearth],
+        rules: limit(139, null),
+      }),
+    ).toEqual([['longest run', 140, [0, 0], [], 'along']])
+  })
+})
+
+describe('joints in doorways', () => {
+  const zone = { doorway: 'hall to den', from: inch(30), to: inch(70), low: inch(2), high: inch(6) }
+
+  test('are told with their distance to the nearer side', () => {
+    expect(breaches({ joints: [joint(1, 60, 4)], doorways: [zone] })).toEqual([
+      ['doorway joint', 10, [60, 3.5], [4], ''],
+    ])
+  })
+
+  test('outside it, at its side, or in another course are none', () => {
+    const joints = [joint(1, 20, 1), joint(1, 30, 2), joint(2, 50, 9)]
+    expect(breaches({ joints, doorways: [zone] })).toEqual([])
+  })
+})
