@@ -7,7 +7,7 @@ import { roundToNm } from '../units/round.ts'
 import { breachMarks } from './drawing/breaches.ts'
 import { ripLabels, workingLine } from './drawing/courses.ts'
 import { dimensions } from './drawing/dimensions.ts'
-import { labels } from './drawing/labels.ts'
+import { beyondLabels, labels } from './drawing/labels.ts'
 import { groundOf } from './drawing/letter.ts'
 import { drawnThickness, masonry } from './drawing/masonry.ts'
 import { type Occupied, occupied } from './drawing/occupied.ts'
@@ -83,6 +83,7 @@ function planShapes(subject: Subject, base: PlanBase): Shape[] {
       taken,
     }),
   )
+  const beyond = beyondLabels(rooms, arranged.doorways, { units, em, taken, house, thickness })
   const names = labels(rooms, { units, em, taken })
   const floors = subject.floors.map((floor) => {
     const frame = frameOf(floor, arranged)
@@ -107,6 +108,7 @@ function planShapes(subject: Subject, base: PlanBase): Shape[] {
     ...marks,
     ...sizes,
     ...rips,
+    ...beyond,
     ...names,
   ]
 }
@@ -159,6 +161,8 @@ function pointsOf(shape: Shape) {
       return [...shape.line, ...shape.extensions.flat(), ...lettered(shape.lettering)]
     case 'rip label':
       return [...shape.plate, ...shape.leader]
+    case 'label':
+      return shape.plate
     case 'opening':
       return [...shape.throat, ...shape.swing]
     default:

@@ -86,7 +86,9 @@ export interface ClosetFloor extends Common {
 export interface WallFace extends Common {
   readonly kind: 'wall face'
   readonly lines: readonly (readonly [Point, Point])[]
-  /** "north of bunk room, 12' 4"". */
+  /** No wall stands there: the floor ends at a step. */
+  readonly open: boolean
+  /** "north of bunk room: 12' 4"". */
   readonly title: string
 }
 

@@ -46,11 +46,11 @@ interface WallLine {
 export function dimensions(rooms: readonly SurveyedRoom[], options: DimensionOptions): Dimension[] {
   const walls = rooms.flatMap(wallLines)
   const outside = new Map<WallLine, Dimension>()
-  for (const wall of walls) {
+  for (const wall of walls.toSorted((a, b) => b.length - a.length)) {
     const made = placed(wall, outsideOffsets(options), options)
     if (made !== null) outside.set(wall, made)
   }
-  const said = [...outside.keys()]
+  const said = walls.filter((wall) => outside.has(wall))
   const inside = walls.flatMap((wall) => {
     if (isFourSided(wall.room)) return []
     if (said.some((other) => saysTheSame(wall, other))) return []
@@ -58,7 +58,7 @@ export function dimensions(rooms: readonly SurveyedRoom[], options: DimensionOpt
     if (made !== null) said.push(wall)
     return made === null ? [] : [made]
   })
-  return [...outside.values(), ...inside]
+  return [...said.flatMap((wall) => outside.get(wall) ?? []), ...inside]
 }
 
 export function isFourSided(room: SurveyedRoom): boolean {
@@ -74,7 +74,7 @@ function wallLines(room: SurveyedRoom): WallLine[] {
 }
 
 function outsideOffsets({ em, thickness }: DimensionOptions): number[] {
-  return [thickness + em * 1.5, thickness + em * 2.9]
+  return [thickness + em * 1.8, thickness + em * 3.2]
 }
 
 /** Negative offsets lie inside the room. */

@@ -1,14 +1,24 @@
 import type { Point, Ring } from '../../geometry/point.ts'
-import type { SurveyedRoom } from '../../survey/survey.ts'
+import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { roundToNm } from '../../units/round.ts'
 import { areaText } from '../area-text.ts'
 import type { Label, Lettering, Tone } from '../scene.ts'
 import { isFourSided } from './dimensions.ts'
-import { letter, widthOf } from './letter.ts'
+import { groundOf, letter, widthOf } from './letter.ts'
 import { holds, type Occupied } from './occupied.ts'
-import { distance, EAST, extent, plate } from './vector.ts'
+import {
+  direction,
+  distance,
+  EAST,
+  extent,
+  left,
+  middle,
+  moved,
+  plate,
+  readable,
+} from './vector.ts'
 
 export interface LabelOptions {
   readonly units: UnitStyle
@@ -22,7 +32,7 @@ export function labels(rooms: readonly SurveyedRoom[], options: LabelOptions): L
     const own = label(room.outline, `${room.room.name.key}: label`, room, [
       { text: room.room.name.text, part: 1.05, tone: 'heading' },
       ...sizeSaid(room, options.units),
-      { text: areaText([room.outline, ...holesOf(room)], options.units), part: 0.8, tone: 'quiet' },
+      { text: areaText([room.outline], options.units), part: 0.8, tone: 'quiet' },
     ])
     const closets = room.closets.map((closet) =>
       label(closet.outline, `${closet.name}: label`, room, [
@@ -41,11 +51,60 @@ function sizeSaid(room: SurveyedRoom, units: UnitStyle): LineSaid[] {
   return [{ text, part: 0.8, tone: 'plain' }]
 }
 
-/** What stands on the floor takes away from its area. */
-function holesOf(room: SurveyedRoom): Ring[] {
-  return room.obstacles
-    .filter((obstacle) => obstacle.kind !== 'vent')
-    .map((obstacle) => obstacle.ring.toReversed())
+/** What lies behind an opening where the drawing ends, set just outside it: "to landing", "stair down". */
+export function beyondLabels(
+  rooms: readonly SurveyedRoom[],
+  doorways: readonly Doorway[],
+  {
+    em,
+    taken,
+    house,
+    thickness,
+  }: LabelOptions & { readonly house: Occupied; readonly thickness: Nm },
+): Label[] {
+  const drawn = new Set(rooms.map((room) => room.room.name.key))
+  const doors = doorways
+    .filter((doorway) => doorway.to === null || !drawn.has(doorway.to))
+    .map(({ opening, near, far, to, toText, label }) => ({
+      id: `${label}: beyond`,
+      span: opening.span,
+      at: middle(...far),
+      outward: direction(middle(...near), middle(...far)),
+      text: to === null || to === 'outside' ? 'outside' : `to ${toText}`,
+    }))
+  return [...doors, ...rooms.flatMap((room) => steps(room, thickness))].flatMap((one) => {
+    const height = Math.floor(em * 0.7)
+    for (const away of [0.75, 1.9, 3.1, 4.4]) {
+      const along = readable(left(one.outward))
+      const line = letter(one.text, moved(one.at, one.outward, em * away), height, {
+        along,
+        tone: 'quiet',
+      })
+      const ground = groundOf(line)
+      if (taken.hits(ground) || house.hits(ground)) continue
+      taken.add(ground)
+      return [{ kind: 'label', id: one.id, span: one.span, plate: ground, lines: [line] }]
+    }
+    return []
+  })
+}
+
+/** Sides that end at a step, seen from where a wall's outer face would be. */
+function steps(room: SurveyedRoom, thickness: Nm) {
+  return room.room.walls.flatMap((wall) => {
+    const [from, to] = [room.corners[wall.index], room.corners[wall.index + 1] ?? room.corners[0]]
+    if (wall.stair === null || from === undefined || to === undefined) return []
+    const outward = left(direction(from, to))
+    return [
+      {
+        id: `${room.room.name.key}: step ${wall.index}`,
+        span: wall.span,
+        at: moved(middle(from, to), outward, thickness),
+        outward,
+        text: `stair ${wall.stair}`,
+      },
+    ]
+  })
 }
 
 interface LineSaid {

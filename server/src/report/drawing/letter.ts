@@ -59,8 +59,16 @@ export function groundOf(lettering: Lettering): Ring {
   )
 }
 
+/** How much wider bold letters run, and a little to spare: nothing may leave the sheet. */
+const BOLD = 1.16
+
+export function isBold(tone: Tone): boolean {
+  return tone === 'title' || tone === 'heading' || tone === 'alarm'
+}
+
 /** Breaks text between words into lines of at most `width`; a word too long stands alone. */
-export function wrapped(text: string, height: Nm, width: Nm): string[] {
+export function wrapped(text: string, height: Nm, tone: Tone, widest: Nm): string[] {
+  const width = isBold(tone) ? widest / BOLD : widest
   const lines: string[] = []
   for (const word of text.split(' ').filter((part) => part !== '')) {
     const last = lines.at(-1)

@@ -15,7 +15,7 @@ export function drawnThickness(doorways: readonly Doorway[]): Nm {
 }
 
 /**
- * Everything that is wall in plan: a band around each room, less the rooms themselves, their closets
+ * Everything that is wall in plan: a band around each room, but where it ends at a step, less the rooms themselves, their closets
  * and the floor inside openings. Where two rooms face each other the bands fill what lies between.
  */
 export function masonry(
@@ -23,17 +23,25 @@ export function masonry(
   doorways: readonly Doorway[],
   thickness: Nm,
 ): Region {
-  const floors = rooms.flatMap((room) => [
-    room.outline,
-    ...room.closets.map((closet) => closet.outline),
-  ])
-  const outlines = floors.filter((ring) => ring.length > 2)
+  const closets = rooms.flatMap((room) => room.closets.map((closet) => closet.outline))
+  const outlines = [...rooms.map((room) => room.outline), ...closets]
   const throats = [
     ...doorways.map(throatOf),
     ...rooms.flatMap((room) => room.closets.map((closet) => closet.throat)),
   ]
-  const bands = outlines.flatMap((ring) => bandsAround(ring, thickness))
+  const bands = [
+    ...rooms.flatMap((room) => {
+      const around = bandsAround(room.outline, thickness)
+      return around.filter((_, i) => !isOpen(room, room.edges[i]?.wall))
+    }),
+    ...closets.flatMap((ring) => bandsAround(ring, thickness)),
+  ]
   return bands.length === 0 ? [] : difference(union(bands), [...outlines, ...throats])
+}
+
+/** A side without a wall: the floor ends at a step. */
+export function isOpen({ room }: SurveyedRoom, wall: number | undefined): boolean {
+  return wall !== undefined && (room.walls[wall]?.stair ?? null) !== null
 }
 
 /** The floor within a doorway, counter-clockwise. */

@@ -3,6 +3,7 @@ import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import type { ClosetFloor, ObstacleShape, RoomFloor, WallFace } from '../scene.ts'
+import { isOpen } from './masonry.ts'
 import { type Direction, direction, distance, moved } from './vector.ts'
 
 export function roomFloors(rooms: readonly SurveyedRoom[]): RoomFloor[] {
@@ -55,6 +56,7 @@ export function wallFaces(
       id: `${room.room.name.key}: wall ${wall.index}`,
       span: wall.span,
       lines: linesOf(room, wall.index).flatMap((line) => without(line, gaps)),
+      open: isOpen(room, wall.index),
       title: `${wall.label} of ${room.room.name.text}: ${
         wall.reading.nm === null ? 'to be read' : printLength(wall.reading.nm, units)
       }`,

@@ -51,13 +51,14 @@ export function column(left: Nm, start: Nm, width: Nm, em: Nm): Column {
     },
     write: (text, part, tone) => {
       const height = Math.floor(em * part)
-      for (const words of wrapped(text, height, width)) shapes.push(line(words, height, tone, 0))
+      for (const words of wrapped(text, height, tone, width))
+        shapes.push(line(words, height, tone, 0))
     },
     rule: () => shapes.push(ruleAt(id(), { x: left, y: top }, width)),
     sample: (of, text) => {
       const height = Math.floor(em * 0.82)
       const indent = roundToNm(em * 3.4)
-      const words = wrapped(text, height, width - indent)
+      const words = wrapped(text, height, 'plain', width - indent)
       top -= roundToNm(em * 0.4)
       const ring = swatchRing({ x: left, y: top - roundToNm((height * PITCH) / 2) }, em)
       shapes.push({ kind: 'swatch', id: id(), span: null, of, ring })

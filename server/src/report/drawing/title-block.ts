@@ -15,6 +15,9 @@ export function titleBlock(column: Column, subject: Subject, drawn: readonly Sha
   column.skip(0.2)
   for (const line of subject.subtitles) column.write(line, 0.85, 'quiet')
   if (subject.incompleteBecause.length > 0) notFinal(column, subject.incompleteBecause)
+  for (const { room, status } of subject.rooms)
+    if (status === 'unfinished' || status === 'broken')
+      column.write(`Not drawn: ${room.name.text}, ${WHY_NOT[status]}`, 0.8, 'alarm')
   for (const floor of subject.floors) {
     divide(column)
     floorLines(column, subject, floor.published, runFrame(floor, new Map()))
@@ -27,6 +30,11 @@ export function titleBlock(column: Column, subject: Subject, drawn: readonly Sha
   north(column)
   column.skip(0.8)
   column.write(SMALL_PRINT, 0.68, 'quiet')
+}
+
+const WHY_NOT = {
+  unfinished: 'a reading is still to be taken',
+  broken: 'its readings make no room yet',
 }
 
 const SMALL_PRINT =

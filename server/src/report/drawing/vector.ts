@@ -43,10 +43,11 @@ export function middle(a: Point, b: Point): Point {
   return { x: roundToNm((a.x + b.x) / 2), y: roundToNm((a.y + b.y) / 2) }
 }
 
-/** The direction that reads left to right or bottom to top, for lettering. */
+/** The direction that reads left to right, or bottom to top where it is nearly upright. */
 export function readable(along: Direction): Direction {
-  const upright = along.x > 1e-6 || (along.x > -1e-6 && along.y > 0)
-  return upright ? along : opposite(along)
+  const upright = Math.abs(along.x) < 0.2
+  const forward = upright ? along.y > 0 : along.x > 0
+  return forward ? along : opposite(along)
 }
 
 /** A direction as whole millionths, for a scene. */

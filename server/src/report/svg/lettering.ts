@@ -1,4 +1,5 @@
 import type { Nm } from '../../units/length.ts'
+import { isBold } from '../drawing/letter.ts'
 import type { Lettering, Tone } from '../scene.ts'
 import { type Element, h } from './element.ts'
 import { millionths, mm } from './number.ts'
@@ -25,7 +26,6 @@ export function lettered(
   const level = along.x === 1_000_000 && along.y === 0
   const { x, y } = place(at)
   const down = Math.round(height * BASELINE)
-  const bold = tone === 'title' || tone === 'heading' || tone === 'alarm'
   return h(
     'text',
     {
@@ -34,7 +34,7 @@ export function lettered(
         : { x: '0', y: mm(down), transform: turned(along, x, y) }),
       'font-size': mm(height),
       'text-anchor': anchor === 'start' ? null : anchor,
-      'font-weight': bold ? '600' : null,
+      'font-weight': isBold(tone) ? '600' : null,
       fill: FILL[tone],
       ...haloed(halo, height),
     },

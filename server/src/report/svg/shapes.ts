@@ -12,6 +12,7 @@ import type {
   ScaleBar,
   Shape,
   Swatch,
+  WallFace,
   WorkingLine,
 } from '../scene.ts'
 import { type Element, h } from './element.ts'
@@ -37,7 +38,7 @@ export function drawn(shape: Shape, pen: Pen): Element[] {
     case 'closet':
       return [h('path', { d: closed(place, shape.ring) + closed(place, shape.throat) })]
     case 'wall face':
-      return [titled({ d: strokes(place, shape.lines) }, shape.title)]
+      return wallFace(shape, pen)
     case 'piece':
       return piece(shape, pen)
     case 'seam':
@@ -118,6 +119,15 @@ function piece(shape: PieceShape, { place, em }: Pen): Element[] {
   ]
 }
 
+function wallFace({ lines, open, title }: WallFace, { place, em }: Pen): Element[] {
+  const edge = { 'stroke-width': weight(em, palette.THIN), 'stroke-dasharray': dashes(em, 28, 22) }
+  return [titled({ d: strokes(place, lines), ...(open ? edge : {}) }, title)]
+}
+
+function dashes(em: Nm, ...lengths: readonly number[]): string {
+  return lengths.map((length) => weight(em, length)).join(' ')
+}
+
 function opening(shape: OpeningShape, { place, em }: Pen): Element[] {
   const throat = { d: closed(place, shape.throat), fill: 'none', stroke: 'none' }
   const line = (d: string, more: Record<string, string>): Element[] =>
@@ -127,7 +137,7 @@ function opening(shape: OpeningShape, { place, em }: Pen): Element[] {
     ...line(strokes(place, shape.jambs), { 'stroke-width': weight(em, palette.MEDIUM) }),
     ...line(strokes(place, shape.heads), {
       'stroke-width': weight(em, palette.THIN),
-      'stroke-dasharray': `${weight(em, 28)} ${weight(em, 22)}`,
+      'stroke-dasharray': dashes(em, 28, 22),
     }),
     ...line(open(place, shape.swing), {
       stroke: palette.SOFT_INK,
@@ -164,7 +174,7 @@ function workingLine(shape: WorkingLine, { place, em }: Pen): Element[] {
     h('path', {
       d: open(place, [shape.from, shape.to]),
       fill: 'none',
-      'stroke-dasharray': `${weight(em, 90)} ${weight(em, 32)} ${weight(em, 16)} ${weight(em, 32)}`,
+      'stroke-dasharray': dashes(em, 90, 32, 16, 32),
     }),
     h('path', { d: closed(place, shape.head), stroke: 'none' }),
   ]
@@ -258,9 +268,7 @@ function middleSwatch(shape: Swatch, { place, em }: Pen): Element[] {
       d: `M${mm(low.x)} ${y}H${mm(high.x)}`,
       stroke: trim ? palette.TRIM : palette.WORKING,
       'stroke-width': weight(em, trim ? palette.HEAVY : palette.MEDIUM),
-      'stroke-dasharray': trim
-        ? null
-        : `${weight(em, 90)} ${weight(em, 32)} ${weight(em, 16)} ${weight(em, 32)}`,
+      'stroke-dasharray': trim ? null : dashes(em, 90, 32, 16, 32),
     }),
   ]
 }
