@@ -31,14 +31,17 @@ function onWall(room: Room, taken: Rectangle[], dice: Dice): void {
   const last = wall.length - width - 6 * INCH
   if (last < 6 * INCH) return
   const left = dice.between(6 * INCH, last)
-  const fixture: Fixture = { kind, wall: wall.index, left, width, to: 'outside', deep }
+  const [first, second] = kind === 'closet' && dice.chance(40) ? returnsOf(dice) : [0, 0]
+  const to = kind === 'closet' ? closetName(room) : 'outside'
+  const returns = [first, second] as const
+  const fixture: Fixture = { kind, wall: wall.index, left, width, to, deep, returns }
   if (!isFree(room, fixture)) return
   if (kind === 'hearth') {
     if (!clears(room, stretch(wall, left, width, 0, -deep), 4 * INCH, wall.index)) return
   } else {
     // A door to outside keeps the ground before it free of other rooms.
     const reach = kind === 'closet' ? THICK + deep : Math.max(deep, 12 * INCH)
-    const beyond = stretch(wall, left, width, THICK, reach + THICK)
+    const beyond = stretch(wall, left - first, first + width + second, THICK, reach + THICK)
     if (
       overlap(
         [beyond],
@@ -50,6 +53,16 @@ function onWall(room: Room, taken: Rectangle[], dice: Dice): void {
     taken.push(beyond)
   }
   room.fixtures.push(fixture)
+}
+
+function returnsOf(dice: Dice): readonly [number, number] {
+  return [dice.between(0, 20 * INCH), dice.between(INCH, 20 * INCH)]
+}
+
+/** The first closet has the name that the language gives it; each further one a name of its own. */
+function closetName({ name, fixtures }: Room): string {
+  const closets = fixtures.filter(({ kind }) => kind === 'closet').length
+  return closets === 0 ? `${name} closet` : `${name} cupboard ${closets}`
 }
 
 function isFree(room: Room, { wall, left, width }: Fixture): boolean {

@@ -23,9 +23,11 @@ export interface Fixture {
   readonly wall: number
   readonly left: number
   readonly width: number
-  /** The room beyond, for the first three. */
+  /** The room beyond, or the closet's own name. */
   readonly to: string
   readonly deep: number
+  /** How far a closet reaches left and right past its opening. */
+  readonly returns: readonly [number, number]
 }
 
 export interface Obstacle {
@@ -189,8 +191,9 @@ function connect(one: Room, other: Room, dice: Dice): boolean {
       const left = dice.between(free.from, free.to - width)
       const kind = dice.pick(PASSAGES)
       const beyond = distanceAlong(a, b.from) - left - width
-      one.fixtures.push({ kind, wall: a.index, left, width, to: other.name, deep: 0 })
-      other.fixtures.push({ kind, wall: b.index, left: beyond, width, to: one.name, deep: 0 })
+      const doorway = { kind, width, deep: 0, returns: [0, 0] } as const
+      one.fixtures.push({ ...doorway, wall: a.index, left, to: other.name })
+      other.fixtures.push({ ...doorway, wall: b.index, left: beyond, to: one.name })
       return true
     }
   }

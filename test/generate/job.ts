@@ -1,6 +1,6 @@
 import { type Dice, dice as diceFrom } from './dice.ts'
 import { furnish } from './furnish.ts'
-import { type House, houseOf, type Room } from './house.ts'
+import { type Fixture, type House, houseOf, type Room } from './house.ts'
 import { PRODUCTS, type Product } from './products.ts'
 import { roomText, type WallWords, wallWords } from './room-text.ts'
 import { INCH, taped } from './tape.ts'
@@ -65,7 +65,10 @@ function floorsOf({ rooms }: House, dice: Dice): Floor[] {
 
 function floorOf(name: string, rooms: readonly Room[], dice: Dice): Floor {
   const product = dice.pick(PRODUCTS)
-  const closets = rooms.flatMap(closetsOf).filter(() => dice.chance(80))
+  const closets = rooms
+    .flatMap(({ fixtures }) => fixtures.filter(({ kind }) => kind === 'closet'))
+    .map(({ to }) => to)
+    .filter(() => dice.chance(80))
   const run = runOf(rooms, dice)
   const lines = [
     `floor ${name}`,
@@ -78,14 +81,6 @@ function floorOf(name: string, rooms: readonly Room[], dice: Dice): Floor {
     text: `${lines.join('\n')}\n`,
     features: [`product: ${product.feature}`, ...run.features],
   }
-}
-
-/** A room's only closet bears its name; of several, each is numbered. */
-function closetsOf({ name, fixtures }: Room): string[] {
-  const closets = fixtures.filter(({ kind }) => kind === 'closet')
-  return closets.map((_, i) =>
-    closets.length === 1 ? `${name} closet` : `${name} closet ${i + 1}`,
-  )
 }
 
 interface Run {
@@ -160,14 +155,16 @@ function featuresOf(
       kind.includes(',') ? [`cut off: ${kind.replace(/.*, /, '')}`] : [],
     ),
     ...rooms.map(({ corners }) => `walls: ${bracket(corners.length)}`),
-    ...fixtures.map(
-      ({ kind, to }) =>
-        `on a wall: ${kind}${kind === 'door' && to === 'outside' ? ' to outside' : ''}`,
-    ),
+    ...fixtures.map((fixture) => `on a wall: ${inWords(fixture)}`),
     ...obstacles.map(({ kind, isRound }) => `inside: ${isRound ? 'round ' : ''}${kind}`),
     ...floors.flatMap(({ features }) => features),
     `readings: ${isSlipped ? 'a slip of a foot' : isLoose ? 'loose' : 'true to a sixteenth'}`,
   ]
+}
+
+function inWords({ kind, to, returns }: Fixture): string {
+  if (kind === 'door' && to === 'outside') return 'door to outside'
+  return returns[1] > 0 ? 'closet wider than its opening' : kind
 }
 
 function bracket(walls: number): string {

@@ -70,7 +70,9 @@ export function roomText(room: Room, readings: Readings, dice: Dice): string {
   for (const [i, wall] of words.entries()) {
     lines.push(wallLine(wall, read(wall, i, readings, dice)))
     const on = room.fixtures.filter((fixture) => fixture.wall === i)
-    lines.push(...on.sort((a, b) => a.left - b.left).map((one) => fixtureLine(one, wall, dice)))
+    lines.push(
+      ...on.sort((a, b) => a.left - b.left).map((one) => fixtureLine(one, wall, room, dice)),
+    )
   }
   if (words.length === 4) lines.push(...diagonals(room, dice))
   lines.push(...room.obstacles.map((obstacle) => obstacleLine(obstacle, room, words)))
@@ -96,13 +98,25 @@ function wallLine({ word, label, isNamed, east, north }: WallWords, length: numb
   return line(2, word, isNamed ? [...phrases, `called ${label}`] : phrases)
 }
 
-function fixtureLine(fixture: Fixture, wall: WallWords, dice: Dice): string {
-  const { kind, left, width, to, deep } = fixture
+function fixtureLine(fixture: Fixture, wall: WallWords, room: Room, dice: Dice): string {
+  const { kind, left, width, deep } = fixture
   const right = distance(wall.east, wall.north) - left - width
   const from = dice.chance(50) ? `${taped(left)} from left` : `${taped(right)} from right`
   const isPassage = kind === 'door' || kind === 'opening' || kind === 'pass-through'
-  const last = isPassage ? `to ${to}` : `${taped(deep)} deep`
-  return line(4, kind, [taped(width), from, last])
+  const more = isPassage
+    ? [`to ${fixture.to}`]
+    : [`${taped(deep)} deep`, ...closetWords(fixture, room)]
+  return line(4, kind, [taped(width), from, ...more])
+}
+
+function closetWords(
+  { kind, width, to, returns: [left, right] }: Fixture,
+  { name }: Room,
+): string[] {
+  if (kind !== 'closet') return []
+  const called = to === `${name} closet` ? [] : [`called ${to}`]
+  if (right === 0) return called
+  return [`${taped(left + width + right)} inside`, `${taped(left)} left return`, ...called]
 }
 
 /** Both diagonals of a room of four walls, or one of them. */
