@@ -6,7 +6,7 @@ import { settle } from './job/settle.ts'
 import { parse } from './language/parse.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
-import { type LaidFloor, layFloor } from './layout/lay.ts'
+import { type LaidFloor, layFloor, notLaid } from './layout/lay.ts'
 import type { Compiled } from './report/compiled.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
@@ -61,8 +61,12 @@ function layFloors(
     const area = floorArea(job, survey, floor)
     messages.push(...area.messages)
     if (product === undefined || area.gross.length === 0) continue
-    const laid = layFloor({ job, floor, product, area, survey })
-    if (laid === null) continue
+    const input = { job, floor, product, area, survey }
+    const laid = layFloor(input)
+    if (laid === null) {
+      messages.push(notLaid(input))
+      continue
+    }
     floors.push(laid)
     messages.push(...laid.messages)
   }

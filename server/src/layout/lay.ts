@@ -1,0 +1,211 @@
+import { type Message, message } from '../facts/message.ts'
+import { twiceAreaOf } from '../geometry/exact.ts'
+import type { Region } from '../geometry/point.ts'
+import type { Floor, Job, Product } from '../job/job.ts'
+import type { Survey } from '../survey/survey.ts'
+import type { Nm } from '../units/length.ts'
+import { breachMessages } from './breach-messages.ts'
+import { crosswise, directionOf } from './direction.ts'
+import type { FloorArea } from './floor-area.ts'
+import type { Frame } from './frame.ts'
+import { balancedLine, type Line, leastNarrow, movedLine } from './line.ts'
+import { netInFrame } from './net.ts'
+import { planOf, USUAL_BUDGET } from './plan.ts'
+import { plankRules } from './plank-rules.ts'
+import type { PlankRules } from './problem.ts'
+import { type CutFloor, problemOf } from './problem-of.ts'
+import { publishFloor } from './publish.ts'
+import type { PublishedFloor } from './published.ts'
+import { compareScores } from './score.ts'
+import { advance, begin, type Search } from './search.ts'
+import { setOutMessages, shiftAcross } from './set-out.ts'
+import { type Start, startOf } from './start-wall.ts'
+import { zonesOf } from './zones.ts'
+
+/** What one floor is laid from. */
+export interface ToLay {
+  readonly job: Job
+  readonly floor: Floor
+  readonly product: Product
+  readonly area: FloorArea
+  readonly survey: Survey
+}
+
+/** One floor, laid: where it starts, its pieces, and what else was tried. */
+export interface LaidFloor {
+  readonly floor: Floor
+  readonly product: Product
+  readonly area: FloorArea
+  /** What the planks cover, in the frame of the run. */
+  readonly net: Region
+  readonly frame: Frame
+  readonly start: Start
+  readonly line: Line
+  readonly published: PublishedFloor
+  /** Planks used of each length, as the product lists them. */
+  readonly used: readonly {
+    readonly length: Nm
+    readonly perBox: number
+    readonly planks: number
+  }[]
+  /** Boxes if this floor were all that is bought, spoil and spares included. */
+  readonly boxes: number
+  /** How the plan was begun, and how many ways were tried. */
+  readonly pattern: string
+  readonly tried: number
+  readonly alternatives: readonly Alternative[]
+  readonly messages: readonly Message[]
+}
+
+/** What another way of setting out would come to. */
+export interface Alternative {
+  readonly words: string
+  readonly planks: number
+  readonly boxes: number
+  /** Stagger, ends, rips and doorway joints that would not be met. */
+  readonly breaches: number
+}
+
+/** No floor in a house takes more; beyond it only a slip in the text would. */
+const MOST_PLANKS = 20_000
+
+/** An alternative is only weighed, so it gets a short search. */
+const SHORT_SEARCH = 2
+
+/**
+ * Lays one floor: direction, start wall and line as stated or else chosen and said, then the plan, its
+ * pieces and its breaches. Null where nothing can be laid: the gaps leave no floor, or it is far beyond
+ * a house. Never throws.
+ */
+export function layFloor(input: ToLay): LaidFloor | null {
+  const { job, floor, product, area, survey } = input
+  const rules = plankRules(job, product)
+  if (!canBeLaid(area, rules)) return null
+  const direction = directionOf(floor, survey, area)
+  const start = startOf(floor, survey, area, direction.frame)
+  const ground = groundOf(area, start)
+  if (ground === null) return null
+  const ways = linesToTry(floor, ground, rules).map((line) => {
+    const way = tryLine(ground, line, rules, USUAL_BUDGET.patterns)
+    return { ...way, published: published(input, ground, way) }
+  })
+  const best = ways.reduce((a, b) => (isBetter(b, a) ? b : a))
+  const { trial, score } = best.search.best!
+  return {
+    floor,
+    product,
+    area,
+    net: ground.net,
+    frame: start.frame,
+    start,
+    line: best.line,
+    published: best.published,
+    used: rules.lengths.map((each, kind) => ({ ...each, planks: trial.used[kind]! })),
+    boxes: score.boxes,
+    pattern: trial.pattern.words,
+    tried: best.search.tried,
+    alternatives: [
+      ...ways.filter((way) => way !== best).map((way) => alternative(way, lineInWords(way))),
+      ...otherDirection(input, direction.frame, rules),
+    ],
+    messages: [
+      ...setOutMessages({ job, floor, direction, start, line: best.line }),
+      ...breachMessages(best.published, job.units, floor.span),
+    ],
+  }
+}
+
+/** Why a floor has no layout: every total of the job waits for it. */
+export function notLaid({ job, floor, product, area }: ToLay): Message {
+  const large = !canBeLaid(area, plankRules(job, product))
+  return large
+    ? message(
+        'error',
+        'floor-too-large',
+        floor.span,
+        `This floor would take more than ${MOST_PLANKS} planks. Look for a reading or a plank size that is out by far.`,
+      )
+    : message(
+        'error',
+        'nothing-to-lay',
+        floor.span,
+        'The gaps along the walls leave no floor for the planks. It has to be wider than the gaps at its two sides.',
+      )
+}
+
+function canBeLaid(area: FloorArea, rules: PlankRules): boolean {
+  const shortest = Math.min(...rules.lengths.map((each) => each.length))
+  if (!(0 < shortest && 0 < rules.width)) return false
+  const most = BigInt(MOST_PLANKS) * BigInt(shortest) * BigInt(rules.width)
+  return twiceAreaOf(area.gross) <= 2n * most
+}
+
+/** A floor seen from its start wall. */
+interface Ground {
+  readonly area: FloorArea
+  readonly start: Start
+  readonly net: Region
+}
+
+function groundOf(area: FloorArea, start: Start): Ground | null {
+  const net = netInFrame(area, start.frame)
+  return net.length === 0 || start.wall.length === 0 ? null : { area, start, net }
+}
+
+/** A line, and the best plan on it. */
+interface Way {
+  readonly line: Line
+  readonly cut: CutFloor
+  readonly search: Search
+}
+
+function tryLine(ground: Ground, line: Line, rules: PlankRules, patterns: number): Way {
+  const { area, start, net } = ground
+  const setOut = { seam: line.seam, start: line.start, onward: 'down' as const }
+  const cut = problemOf(net, setOut, rules, zonesOf(area, start.frame))
+  return { line, cut, search: advance(begin(cut.problem), patterns) }
+}
+
+function published(input: ToLay, ground: Ground, { cut, search }: Way): PublishedFloor {
+  const names = { floor: input.floor.name.text, product: input.product.name.text }
+  return publishFloor(names, ground.start.frame, cut, planOf(search))
+}
+
+function isBetter(
+  a: Way & { readonly published: PublishedFloor },
+  b: Way & { readonly published: PublishedFloor },
+): boolean {
+  const fewer = a.published.breaches.length - b.published.breaches.length
+  return fewer < 0 || (fewer === 0 && compareScores(a.search.best!.score, b.search.best!.score) < 0)
+}
+
+/** The line as shifted in the text; else the balanced one, and the one with the fewest narrow courses. */
+function linesToTry(floor: Floor, ground: Ground, rules: PlankRules): readonly Line[] {
+  const { walls, wall, frame } = ground.start
+  const length = rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
+  const lineRules = { width: rules.width, narrowestRip: rules.narrowestRip, length }
+  const balanced = balancedLine(walls, wall, lineRules)
+  if (floor.shift !== null) return [movedLine(balanced, shiftAcross(floor.shift, frame))]
+  const least = leastNarrow(balanced, walls, lineRules)
+  return least.moved === 0 ? [balanced] : [balanced, least]
+}
+
+function lineInWords(way: Way): string {
+  return way.line.moved === 0 ? 'the balanced line' : 'a line with fewer narrow courses'
+}
+
+function alternative({ search }: Way, words: string): Alternative {
+  const { score } = search.best!
+  return { words, planks: score.planks, boxes: score.boxes, breaches: score.breaches }
+}
+
+/** The planks laid the other way, from the longest wall along them. */
+function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly Alternative[] {
+  const { floor, survey, area } = input
+  const free = { ...floor, start: null, shift: null }
+  const ground = groundOf(area, startOf(free, survey, area, crosswise(frame)))
+  if (ground === null) return []
+  const line = linesToTry(free, ground, rules).at(-1)!
+  const way = tryLine(ground, line, rules, SHORT_SEARCH)
+  return [alternative(way, 'planks running the other way')]
+}
