@@ -21,7 +21,7 @@ export function boxOf(line: Entry, face: Face, binding: Binding): Box | null {
   const byArea = planksInArea(line, face.width, face.length, binding)
   if (byArea === 'refused') return null
   const perBox = said ?? byArea
-  if (perBox === null) return null
+  if (perBox === null) return sayUnfinished(line, binding)
   if (perBox === 0)
     return sayBox(line, 'box-of-nothing', 'A box holds one plank at least.', binding)
   if (said !== null && byArea !== null && said !== byArea) {
@@ -39,12 +39,22 @@ function sayBox(line: Entry, code: string, text: string, binding: Binding): null
   return null
 }
 
+/** Only where the line leaves it open: a figure that is refused is said already. */
+function sayUnfinished(line: Entry, binding: Binding): null {
+  const figures = line.phrases.flatMap(({ measures }) => measures.map(({ figure }) => figure))
+  if (figures.length > 0 && figures.every(({ kind }) => kind !== 'asked')) return null
+  const text =
+    'How many planks does a box hold? Write box 9 planks, or what it prints: box 23.64 sq ft.'
+  binding.say(message('incomplete', 'product-unfinished', line.line.span, text))
+  return null
+}
+
 function boxOfLengths(line: Entry, face: Face, binding: Binding): Box | null {
   const lengths: Box['lengths'][number][] = []
   for (const said of phrasesOf(line, 'COUNT of LENGTH')) {
     const perBox = countIn(said, binding)
     const length = lengthIn(said.measures[1])
-    if (perBox === null || length === null) return null
+    if (perBox === null || length === null) return sayUnfinished(line, binding)
     lengths.push({ length, perBox })
   }
   const refused = lengthsRefused(lengths, face, binding)

@@ -39,7 +39,7 @@ function several(room: Outline, name: Name, corners: readonly number[], binding:
     const named = room.corners.find((other) => other.corner === corner)
     const [before, after] = [room.walls.at(corner - 1)!, room.walls[corner]!]
     const where = `between ${binding.place(before.span, name.span)} and ${binding.place(after.span, name.span)}`
-    return named === undefined ? where : `${where}, ${named.name.text}`
+    return named === undefined ? where : `${named.name.text} (${where})`
   })
   const text =
     `${numberWord(corners.length)} corners of ${room.name.text} are ${name.key}: ${allOf(places)}. ` +

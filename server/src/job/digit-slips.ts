@@ -11,7 +11,7 @@ export interface Slip {
 
 /**
  * The readings from which one slip makes this text, likeliest first: a digit typed twice, a digit too
- * many, two digits exchanged. Only texts that a tape can show.
+ * many, two digits exchanged. Only texts that a tape can show and a person would write.
  */
 export function digitSlips(text: string, options: TapeOptions): readonly Slip[] {
   const digits = [...text].flatMap((sign, at) => (/[0-9]/.test(sign) ? [at] : []))
@@ -24,7 +24,8 @@ export function digitSlips(text: string, options: TapeOptions): readonly Slip[] 
     ...exchanged.map((at) => [exchange(text, at), 'two digits exchanged?'] as const),
   ].flatMap(([candidate, asks]) => {
     const { nm } = readLength(candidate, options)
-    return nm === null ? [] : [{ text: candidate, nm, asks }]
+    const isTyped = !/^0[0-9']/.test(candidate)
+    return nm === null || !isTyped ? [] : [{ text: candidate, nm, asks }]
   })
 }
 

@@ -1,6 +1,6 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
-import type { Nm } from '../units/length.ts'
+import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import type { Binding } from './binding.ts'
 import { digitSlips, type Slip } from './digit-slips.ts'
 import type { OnWall, Reading, Wall } from './job.ts'
@@ -92,6 +92,9 @@ function doesNotFit(stretch: Stretch, wall: Wall, binding: Binding): Message {
   return message('error', 'opening-does-not-fit', place.distance.span, text, { related, fixes })
 }
 
+/** Nothing that is read as an opening is narrower. */
+const NARROWEST: Nm = 6 * NM_PER_INCH
+
 /** The first reading of the line that one slip of the finger brings back onto the wall. */
 function likelySlip(
   { place }: Stretch,
@@ -100,8 +103,8 @@ function likelySlip(
 ): (Slip & { readonly reading: Reading }) | null {
   const [near, far] = [place.distance, place.far ?? place.width]
   const fits = (distance: Nm, other: Nm): boolean => {
-    const end = place.far === null ? distance + other : other
-    return end <= wall.reading.nm! && (place.far === null || distance < other)
+    const width = place.far === null ? other : other - distance
+    return distance + width <= wall.reading.nm! && width >= NARROWEST
   }
   for (const reading of place.far === null ? [near, far] : [far]) {
     const found = digitSlips(reading.text, binding.tape(reading.span.file)).find((slip) =>

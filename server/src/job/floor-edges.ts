@@ -5,7 +5,7 @@ import type { Binding } from './binding.ts'
 import { type House, isOneDoorway } from './doorways.ts'
 import type { EdgeKind, EdgeSaid, Floor, FloorEdge } from './job.ts'
 import { lengthIn, measureOf, nameOf, phrase } from './phrases.ts'
-import { outlineNamed, type RoomsKnown, roomBeyond } from './rooms-known.ts'
+import { isRoom, outlineNamed, type RoomsKnown } from './rooms-known.ts'
 import { said } from './sentence.ts'
 import { stillNeeds } from './still-needs.ts'
 import { wallNamed } from './wall-names.ts'
@@ -114,7 +114,7 @@ function doorwaySaid(
 }
 
 function isKnown(name: Name, scope: FloorScope, binding: Binding): boolean {
-  return scope.house.closets.has(name.key) || roomBeyond(scope.known, name, binding) !== null
+  return scope.house.closets.has(name.key) || isRoom(scope.known, name, binding)
 }
 
 /** The side of a room where a stair begins. */

@@ -20,15 +20,18 @@ export interface RoomsListed {
 export function roomsListed(
   floor: Name,
   listed: readonly Name[],
-  known: { readonly layable: Layable; readonly lost: ReadonlySet<string>; readonly laidIn: LaidIn },
+  known: {
+    readonly layable: Layable
+    readonly isLost: (key: string) => boolean
+    readonly laidIn: LaidIn
+  },
   binding: Binding,
 ): RoomsListed {
   const rooms: Name[] = []
   for (const name of listed) {
     const before = known.laidIn.get(name.key)
     if (!known.layable.has(name.key)) {
-      if (!known.lost.has(name.key))
-        binding.sayOnce(`room ${name.key}`, noRoom(name, known.layable))
+      if (!known.isLost(name.key)) binding.sayOnce(`room ${name.key}`, noRoom(name, known.layable))
     } else if (before !== undefined) {
       binding.say(laidTwice(name, before, floor, binding))
     } else {

@@ -26,11 +26,11 @@ export function floorOf(block: Block, name: Name, around: FloorsAround, binding:
   const lines = (word: string): readonly Entry[] =>
     block.under.filter((entry) => entry.word === word && !entry.broken)
   const listed = lines('rooms').flatMap((line) => line.phrases.flatMap(({ names }) => names))
-  const { lost } = around.known
-  const { rooms, whole } = roomsListed(name, listed, { ...around, lost }, binding)
+  const { isLost } = around.known
+  const { rooms, whole } = roomsListed(name, listed, { ...around, isLost }, binding)
   const inside = new Set(rooms.map(({ key }) => key))
-  const sound = whole && !block.under.some(({ word, broken }) => broken && word === 'rooms')
-  const scope: FloorScope = { ...around, floor: name, inside, whole: sound }
+  const isWhole = whole && rooms.length > 0 && !block.under.some((entry) => entry.broken)
+  const scope: FloorScope = { ...around, floor: name, inside, whole: isWhole }
   const lay = onlyOne(lines('lay'), binding)
   sayMissing(block, name, { rooms: listed, lay }, binding)
   return {
@@ -68,7 +68,7 @@ function sayMissing(
 function productOf(lay: Entry, around: FloorsAround, binding: Binding): Name | null {
   const name = nameOf(lay, 'PRODUCT')
   if (name === null || around.products.has(name.key)) return name
-  if (!around.known.lost.has(name.key)) {
+  if (!around.known.isLost(name.key)) {
     const help = `A block "product ${name.text}" tells what it is, here or in an included file.`
     const unknown = unknownName('product', name, around.products.values(), help)
     binding.sayOnce(`product ${name.key}`, unknown)

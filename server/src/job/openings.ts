@@ -16,8 +16,8 @@ const WORDS = ['door', 'opening', 'pass-through'] as const
 export interface Beyond {
   /** How thick a wall is unless it says otherwise; null where nobody said. */
   readonly thickness: Given<Nm> | null
-  /** The room that a name means, or null with a message; `outside` is one. */
-  readonly room: (name: Name) => Name | null
+  /** Says it when a name is no room's; `outside` is one. */
+  readonly isRoom: (name: Name) => boolean
 }
 
 /** The openings of a room: its lines in written order, then parts without a line, then open sides. */
@@ -52,7 +52,7 @@ function openingOf(
   const part = wall === null ? null : parts.take(wall, kind)
   const place = wall === null ? null : placeOnWall(room, { line, wall }, part, binding)
   const to = nameOf(line, 'to ROOM')
-  const leads = to === null ? null : beyond.room(to)
+  if (to !== null) beyond.isRoom(to)
   const name = nameOf(line, 'called NAME')
   const sliding = phrase(line, 'sliding') !== null
   return {
@@ -60,9 +60,9 @@ function openingOf(
     label: name?.text ?? labelOf(kind, to),
     name,
     place,
-    to: leads,
+    to,
     thickness: thicknessOf(line, room, wall, beyond),
-    jambs: kind !== 'pass-through' && !(sliding && leads?.key === 'outside'),
+    jambs: kind !== 'pass-through' && !(sliding && to?.key === 'outside'),
     sliding,
     trim: nameOf(line, 'with TRIM')?.text ?? null,
     span: line.line.span,
@@ -110,13 +110,14 @@ function openingInParts(room: Outline, wall: number, part: PartPlace, beyond: Be
 function openSide(room: Outline, wall: Wall, beyond: Beyond): Opening {
   const own = phrase(room.lines[wall.index]!, 'LENGTH thick')
   const { reading } = wall
+  beyond.isRoom(wall.openTo!)
   const distance = { ...reading, nm: 0, again: [], doubtful: false, about: false }
   return {
     kind: 'open side',
     label: wall.name?.text ?? `open to ${wall.openTo!.text}`,
     name: wall.name,
     place: { wall: wall.index, from: 'left', distance, width: reading, far: null },
-    to: beyond.room(wall.openTo!),
+    to: wall.openTo,
     thickness: { value: lengthIn(own?.measures[0]) ?? 0, span: own?.span ?? null },
     jambs: false,
     sliding: false,
@@ -137,5 +138,5 @@ export function sayThickness(label: string, span: Span, binding: Binding): void 
   const text =
     `How thick is the wall at the ${label}? Write it here (4 1/2" thick), or once for the job: ` +
     'walls 4 1/2" thick.'
-  binding.say(message('incomplete', 'thickness-not-said', span, text))
+  binding.sayOnce('thickness', message('incomplete', 'thickness-not-said', span, text))
 }

@@ -1,4 +1,3 @@
-import { message } from '../facts/message.ts'
 import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { boxOf } from './box.ts'
@@ -6,15 +5,14 @@ import { onlyOne } from './file-lines.ts'
 import type { Product } from './job.ts'
 import { choiceOf } from './phrases.ts'
 import { faceOf, plankThickness } from './plank.ts'
+import { linesWanted, sayAssumed, sayWanted } from './product-messages.ts'
 import {
   type ProductLines,
-  type RulesSaid,
   rulesAssumed,
   rulesOf,
   rulesSaid,
   rulesWanted,
 } from './product-rules.ts'
-import { allOf, said } from './sentence.ts'
 import { countOf } from './settings.ts'
 import { spoilAssumed, spoilOf } from './spoil.ts'
 
@@ -37,11 +35,10 @@ export function productOf(
   const says = rulesSaid(lines, binding)
   const rules = rulesOf(says)
   const spoil = spoilOf(lines.get('spoil'), binding)
-  sayMissing(block, name, lines, binding)
-  sayWanted(block, name, says, isUsed, binding)
+  sayWanted({ block, name, isUsed }, [...linesWanted(lines), ...rulesWanted(says)], binding)
   if (plank === undefined || face === null || held === null || rules === null) return null
-  if (isUsed)
-    sayAssumed(block, name, [...rulesAssumed(says, binding), ...spoilAssumed(spoil)], binding)
+  const assumed = [...rulesAssumed(says, binding), ...spoilAssumed(spoil)]
+  sayAssumed({ block, name, isUsed }, assumed, binding)
   const spares = lines.get('spares')
   return {
     name,
@@ -67,49 +64,6 @@ function linesOf(block: Block, binding: Binding): ProductLines {
     if (line !== null) lines.set(word, line)
   }
   return lines
-}
-
-/** A broken line may be the one that is missing; that it is broken is said already. */
-function isAwaited(block: Block): boolean {
-  return block.broken || block.under.some((entry) => entry.broken)
-}
-
-function sayMissing(block: Block, name: Name, lines: ProductLines, binding: Binding): void {
-  const missing = [
-    ...(lines.has('plank') ? [] : ['its face (plank 7" x 48")']),
-    ...(lines.has('box') ? [] : ['what a box holds (box 9 planks)']),
-  ]
-  if (missing.length === 0 || isAwaited(block)) return
-  const text = `Nothing can be counted in ${said(name.text)} without ${allOf(missing)}. Add ${missing.length === 1 ? 'the line' : 'the lines'}.`
-  binding.say(message('error', 'product-without-size', block.line.span, text))
-}
-
-/** What the maker alone can say is asked for, and never assumed. */
-function sayWanted(
-  block: Block,
-  name: Name,
-  says: RulesSaid,
-  isUsed: boolean,
-  binding: Binding,
-): void {
-  const wanted = rulesWanted(says)
-  if (wanted.length === 0 || isAwaited(block)) return
-  const words = [...new Set(wanted.map(({ word }) => word))]
-  const lines = words.map((word) => {
-    const writes = wanted.filter((one) => one.word === word).map(({ write }) => write)
-    return `${word} ${writes.join(', ')}`
-  })
-  const text =
-    `${name.text} does not say ${allOf(wanted.map(({ what }) => what))}. Its maker does, and nobody ` +
-    `should guess it: write as in ${lines.join('; ')}.`
-  const weight = isUsed ? 'incomplete' : 'note'
-  binding.say(message(weight, 'product-unfinished', block.line.span, text))
-}
-
-function sayAssumed(block: Block, name: Name, assumed: readonly string[], binding: Binding): void {
-  if (assumed.length === 0) return
-  const text = `Not said for ${name.text}, so taken from common practice: ${assumed.join('; ')}.`
-  binding.say(message('note', 'product-defaults', block.line.span, text))
 }
 
 function padOf(line: Entry | undefined): Product['pad'] {

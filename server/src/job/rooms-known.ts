@@ -9,8 +9,8 @@ import type { Outline } from './outline.ts'
 /** Every room of a job by name, measured or not, and what lines say when a name is none of them. */
 export interface RoomsKnown {
   readonly outlines: ReadonlyMap<string, Outline>
-  /** Names on opening lines that could not be read: nothing more is said of those. */
-  readonly lost: ReadonlySet<string>
+  /** A name on an opening line that could not be read, or of its closet: nothing more is said of it. */
+  readonly isLost: (key: string) => boolean
 }
 
 /** The walls of the room that a name means; null, with a message, for none. */
@@ -20,15 +20,15 @@ export function outlineNamed(rooms: RoomsKnown, name: Name, binding: Binding): O
   return found ?? null
 }
 
-/** The room that an opening leads to: a room of the job, or the outside. */
-export function roomBeyond(rooms: RoomsKnown, name: Name, binding: Binding): Name | null {
-  if (name.key === 'outside' || rooms.outlines.has(name.key)) return name
+/** Whether a name is a room's or the outside; says so when it is neither. */
+export function isRoom(rooms: RoomsKnown, name: Name, binding: Binding): boolean {
+  if (name.key === 'outside' || rooms.outlines.has(name.key)) return true
   sayNoRoom(rooms, name, binding)
-  return null
+  return false
 }
 
 function sayNoRoom(rooms: RoomsKnown, name: Name, binding: Binding): void {
-  if (rooms.lost.has(name.key)) return
+  if (rooms.isLost(name.key)) return
   const help = `If it is not measured yet, a line "room ${name.text}" is enough.`
   binding.sayOnce(`room ${name.key}`, unknownName('room', name, rooms.outlines.values(), help))
 }

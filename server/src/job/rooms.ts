@@ -1,3 +1,4 @@
+import { keyOf } from '../language/name.ts'
 import type { Block, Entry, Name, Tree } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './file-lines.ts'
@@ -5,7 +6,7 @@ import type { Room } from './job.ts'
 import { directory } from './names.ts'
 import { type Outline, outlineOf } from './outline.ts'
 import { roomOf } from './room.ts'
-import { type Closet, closetsOf, outlineNamed, type RoomsKnown, roomBeyond } from './rooms-known.ts'
+import { type Closet, closetsOf, isRoom, outlineNamed, type RoomsKnown } from './rooms-known.ts'
 import { tapeAfter } from './worth.ts'
 
 /** The rooms of a job, and how other lines find them. */
@@ -31,12 +32,12 @@ export function bindRooms(files: readonly Tree[], binding: Binding): BoundRooms 
     const line = roomLine(block, 'tape', binding)
     outlines.set(key, outlineOf(block, name, tapeAfter(says.tape, line, binding), binding))
   }
-  const known: RoomsKnown = { outlines, lost: lostNames(files) }
+  const known: RoomsKnown = { outlines, isLost: lostNames(files) }
   const rooms = [...outlines].map(([key, outline]) => {
     const { says, block } = declared.get(key)!
     const around = {
       thickness: says.thickness,
-      room: (name: Name) => roomBeyond(known, name, binding),
+      isRoom: (name: Name) => isRoom(known, name, binding),
       outline: (name: Name) => outlineNamed(known, name, binding),
       base: baseAfter(says.base, roomLine(block, 'base', binding), binding),
     }
@@ -67,10 +68,16 @@ function roomLine(block: Block, word: string, binding: Binding): Entry | null {
 
 const BLOCK_WORDS = ['job', 'room', 'product', 'floor', 'prices']
 
-/** Names on lines in column one that could not be read: whatever they were to be called. */
-export function lostNames(files: readonly Tree[]): ReadonlySet<string> {
-  const lost = files.flatMap((tree) =>
-    tree.blocks.filter((block) => block.broken && !BLOCK_WORDS.includes(block.word)),
-  )
-  return new Set(lost.flatMap(({ name }) => (name === null ? [] : [name.key])))
+/**
+ * Whether a name stood on a line in column one that could not be read, whichever word of the line was
+ * damaged. What begins with such a name may have been its closet.
+ */
+function lostNames(files: readonly Tree[]): (key: string) => boolean {
+  const lost = new Set<string>()
+  for (const block of files.flatMap((tree) => tree.blocks)) {
+    if (!block.broken || BLOCK_WORDS.includes(block.word)) continue
+    lost.add(keyOf(`${block.word} ${block.name?.text ?? ''}`))
+    if (block.name !== null) lost.add(block.name.key)
+  }
+  return (key) => key.split(' ').some((_, i, words) => lost.has(words.slice(0, i + 1).join(' ')))
 }
