@@ -10,6 +10,9 @@ import { rectangle } from '../geometry/regions.ts'
 import { doorway, floor, inch, job, ring, room, survey } from './house.ts'
 import { rules } from './naive.ts'
 
+/** Longer than any doorway here with its 6 in on both sides. */
+const LONG = inch(48)
+
 const cut = (net: Region, setOut: Partial<SetOut> = {}) =>
   problemOf(net, { seam: 0, start: 0, onward: 'up', ...setOut }, rules, [])
 const inches = (interval: { readonly from: number; readonly to: number }) => [
@@ -133,7 +136,7 @@ describe('doorways', () => {
 
   test('are kept clear of joints for 6 in at both sides: common practice, no source', () => {
     expect(
-      zonesOf(area, EAST_WEST).map((zone) => [
+      zonesOf(area, EAST_WEST, LONG).map((zone) => [
         zone.doorway,
         ...inches(zone),
         zone.low / inch(1),
@@ -141,7 +144,7 @@ describe('doorways', () => {
       ]),
     ).toEqual([['hall to den', 33.5, 76.5, 48, 52]])
     // Planks through the door: the zone is the wall and 6 in before and behind it.
-    expect(zonesOf(area, NORTH_SOUTH).map((zone) => inches(zone))).toEqual([[42, 58]])
+    expect(zonesOf(area, NORTH_SOUTH, LONG).map((zone) => inches(zone))).toEqual([[42, 58]])
   })
 
   test('concern the stretches that lie in them', () => {
@@ -149,7 +152,7 @@ describe('doorways', () => {
       netInFrame(area, EAST_WEST),
       { seam: inch(0.25), start: 0, onward: 'up' },
       rules,
-      zonesOf(area, EAST_WEST),
+      zonesOf(area, EAST_WEST, LONG),
     )
     const concerned = problem.stretches.filter(({ doorways }) => doorways.length > 0)
     // The courses from 42 1/4 to 56 1/4 in reach the wall at 48 to 52; there the door is 31 in wide.

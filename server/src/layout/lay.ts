@@ -1,4 +1,4 @@
-import { type Message, message } from '../facts/message.ts'
+import type { Message } from '../facts/message.ts'
 import { twiceAreaOf } from '../geometry/exact.ts'
 import type { Region } from '../geometry/point.ts'
 import type { Floor, Job, Product } from '../job/job.ts'
@@ -162,7 +162,8 @@ interface Way {
 function tryLine(ground: Ground, line: Line, rules: PlankRules, patterns: number): Way {
   const { area, start, net } = ground
   const setOut = { seam: line.seam, start: line.start, onward: 'down' as const }
-  const cut = problemOf(net, setOut, rules, zonesOf(area, start.frame))
+  const zones = zonesOf(area, start.frame, longestOf(rules))
+  const cut = problemOf(net, setOut, rules, zones)
   return { line, cut, search: advance(begin(cut.problem), patterns) }
 }
 
@@ -182,12 +183,19 @@ function isBetter(
 /** The line as shifted in the text; else the balanced one, and the one with the fewest narrow courses. */
 function linesToTry(floor: Floor, ground: Ground, rules: PlankRules): readonly Line[] {
   const { walls, wall, frame } = ground.start
-  const length = rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
-  const lineRules = { width: rules.width, narrowestRip: rules.narrowestRip, length }
+  const lineRules = {
+    width: rules.width,
+    narrowestRip: rules.narrowestRip,
+    length: longestOf(rules),
+  }
   const balanced = balancedLine(walls, wall, lineRules)
   if (floor.shift !== null) return [movedLine(balanced, shiftAcross(floor.shift, frame))]
   const least = leastNarrow(balanced, walls, lineRules)
   return least.moved === 0 ? [balanced] : [balanced, least]
+}
+
+function longestOf({ lengths }: PlankRules): Nm {
+  return lengths.reduce((most, each) => Math.max(most, each.length), 0)
 }
 
 function lineInWords(way: Way): string {

@@ -8,18 +8,24 @@ import type { PublishedZone } from './published.ts'
 /** No end joint inside a doorway or within 6 in of it: common practice, no source. */
 const CLEAR_OF_DOORWAY: Nm = 6 * NM_PER_INCH
 
-/** The doorways of a floor in the frame of the run, longer by 6 in at both ends along the planks. */
-export function zonesOf(area: FloorArea, frame: Frame): PublishedZone[] {
-  return area.doorways.map(({ label, ring }) => {
-    const box = boxOf(ring.map((point) => intoFrame(frame, point)))
-    return {
-      doorway: label,
-      from: box.west - CLEAR_OF_DOORWAY,
-      to: box.east + CLEAR_OF_DOORWAY,
-      low: box.south,
-      high: box.north,
-    }
-  })
+/**
+ * The doorways of a floor in the frame of the run, longer by 6 in at both ends along the planks. An
+ * opening too wide for one plank of `longest` to reach over is laid like open floor: the rule is for
+ * doorways that a plank can span.
+ */
+export function zonesOf(area: FloorArea, frame: Frame, longest: Nm): PublishedZone[] {
+  return area.doorways
+    .map(({ label, ring }) => {
+      const box = boxOf(ring.map((point) => intoFrame(frame, point)))
+      return {
+        doorway: label,
+        from: box.west - CLEAR_OF_DOORWAY,
+        to: box.east + CLEAR_OF_DOORWAY,
+        low: box.south,
+        high: box.north,
+      }
+    })
+    .filter(({ from, to }) => to - from <= longest)
 }
 
 /** Where a stretch with these bands lies in one of the zones, from left to right, merged. */

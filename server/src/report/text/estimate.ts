@@ -23,9 +23,9 @@ export function estimateText(compiled: Compiled): string {
 
 function cautionLines(compiled: Compiled): readonly string[] {
   return [
-    ...wrap(PREAMBLE, WIDTH, ''),
+    ...wrap(PREAMBLE, WIDTH),
     ...cautionsOf(compiled.job).flatMap(({ text, sourceText }) =>
-      wrap(`  - ${text} [${sourceText}]`, WIDTH, '    '),
+      wrap(`${text} [${sourceText}]`, WIDTH, { first: '  - ', hang: '    ' }),
     ),
   ]
 }

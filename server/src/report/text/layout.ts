@@ -1,11 +1,16 @@
 import type { LaidFloor } from '../../layout/lay.ts'
-import type { PublishedCourse, PublishedPiece } from '../../layout/published.ts'
-import { NM_PER_INCH, NM_PER_MM, type Nm, type UnitStyle } from '../../units/length.ts'
+import type { PublishedBreach, PublishedFloor } from '../../layout/published.ts'
+import type { UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { breachText } from '../breach-text.ts'
 import type { Compiled } from '../compiled.ts'
-import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
+import { courseWidth, firstLaid, laidUpward, lastLaid } from '../drawing/courses.ts'
+import { runInWords, wayInWords } from '../drawing/furniture.ts'
+import { widthText } from '../drawing/pieces.ts'
+import { runDirections } from '../drawing/run-frame.ts'
+import { plankStyle } from '../plank-style.ts'
 import { visible } from '../visible.ts'
+import { cutRows, HEAD, SIDES } from './cut-list.ts'
 import { table } from './table.ts'
 
 /** The cut list for the crew: every course in laying order, piece by piece. */
@@ -18,76 +23,45 @@ export function layoutText(compiled: Compiled): string {
 }
 
 function floorLines({ floor, product, published }: LaidFloor, units: UnitStyle): readonly string[] {
-  const { bound, breaches, courses, pieces, planks } = published
-  const ofCourse = Map.groupBy(pieces, (piece) => piece.course)
-  const inOrder = courses.toSorted((a, b) => a.order - b.order)
-  const head = ['laid', 'pieces', 'plank', 'length', 'width', 'cut']
-  const rows = inOrder.flatMap((course) =>
-    courseRows(course, ofCourse.get(course.course) ?? [], units),
-  )
+  const { bound, courses, pieces, planks } = published
+  const style = plankStyle(units)
+  const lengths = product.lengths.map(({ length }) => printLength(length, style)).join(', ')
   return [
     '',
-    visible(`Floor ${floor.name.text}, ${product.name.text}`),
+    visible(
+      `Floor ${floor.name.text}, ${product.name.text}, ${printLength(product.width, style)} x ${lengths}`,
+    ),
     `  ${planks.length} planks, ${pieces.length} pieces, ${courses.length} courses; no layout needs fewer than ${bound.planks} planks`,
-    ...breaches.map((breach) => `  not met: ${breachText(breach, units)}`),
+    ...settingOut(published, units),
+    ...breachLines(published, units),
     '',
-    ...table([head, ...rows], ['right', 'left', 'left', 'right', 'right', 'left']),
+    ...table([HEAD, ...cutRows(published, units)], SIDES),
   ]
 }
 
-/** Whole planks that follow each other make one row. */
-function courseRows(
-  { order }: PublishedCourse,
-  pieces: readonly PublishedPiece[],
-  units: UnitStyle,
-): readonly (readonly string[])[] {
-  const rows: { facts: PieceFacts; first: PublishedPiece; last: PublishedPiece }[] = []
-  for (const piece of pieces) {
-    const facts = pieceFacts(piece)
-    const before = rows.at(-1)
-    if (
-      before?.facts.cut === 'whole' &&
-      facts.cut === 'whole' &&
-      before.facts.length === facts.length
-    )
-      before.last = piece
-    else rows.push({ facts, first: piece, last: piece })
+/** Which way everything goes, and how wide the first and last courses are. */
+function settingOut(floor: PublishedFloor, units: UnitStyle): readonly string[] {
+  const [first, last] = [firstLaid(floor), lastLaid(floor)]
+  if (first === null || last === null) return []
+  const { along, onward } = runDirections(floor.frame, laidUpward(floor))
+  const width = (course: number) => widthText(courseWidth(floor, course), units)
+  return [
+    `  Planks run ${runInWords(along)}, each course laid ${floor.rules.laid}; courses follow to the ${wayInWords(onward)}.`,
+    `  First course ${width(first.course)} wide, last course ${width(last.course)}; the working line is the first one's far edge.`,
+  ]
+}
+
+function breachLines({ breaches, pieces }: PublishedFloor, units: UnitStyle): readonly string[] {
+  if (breaches.length === 0) return ["  The product's rules are met everywhere."]
+  const courseOf = new Map(pieces.map(({ piece, course }) => [piece, course]))
+  const where = ({ pieces: concerned }: PublishedBreach): string => {
+    const [first] = concerned
+    if (first === undefined) return ''
+    const numbers = concerned.length === 1 ? `piece ${first}` : `pieces ${concerned.join(' and ')}`
+    return `${numbers}, course ${courseOf.get(first) ?? '?'}: `
   }
-  return rows.map(({ facts, first, last }, index) => [
-    index === 0 ? `${order}` : '',
-    range(first.piece, last.piece),
-    range(first.plank, last.plank),
-    printLength(cutDown(facts.length, units), units),
-    widthText(facts, units),
-    cutText(facts),
-  ])
-}
-
-function range(first: number, last: number): string {
-  return first === last ? `${first}` : `${first}–${last}`
-}
-
-/** What is cut to fit is never cut too long: down to 1/16 in or to the millimetre. */
-function cutDown(length: Nm, units: UnitStyle): Nm {
-  const mark = units === 'feet-inches' || units === 'inches' ? NM_PER_INCH / 16 : NM_PER_MM
-  return Math.floor(length / mark) * mark
-}
-
-function widthText({ width }: PieceFacts, units: UnitStyle): string {
-  const [least, most] = [cutDown(width.least, units), cutDown(width.most, units)]
-  return least === most
-    ? printLength(most, units)
-    : `${printLength(least, units)} to ${printLength(most, units)}`
-}
-
-function cutText({ cut, sawnAt, shaped }: PieceFacts): string {
-  if (cut === 'whole') return 'whole'
-  const parts = [
-    ...(sawnAt === 'neither end'
-      ? []
-      : [`cut at ${sawnAt === 'both ends' ? sawnAt : `its ${sawnAt}`}`]),
-    ...(cut === 'rip' || cut === 'cut and rip' ? ['ripped'] : []),
-    ...(shaped ? ['shaped'] : []),
+  return [
+    `  Rules of the product that are not met (${breaches.length}):`,
+    ...breaches.map((breach) => `    ${where(breach)}${breachText(breach, units)}`),
   ]
-  return parts.join(', ')
 }

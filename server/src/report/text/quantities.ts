@@ -1,6 +1,9 @@
 import type { Quantity, Takeoff } from '../../takeoff/takeoff.ts'
 import { visible } from '../visible.ts'
 import { table } from './table.ts'
+import { wrap } from './wrap.ts'
+
+const WIDTH = 96
 
 /**
  * The quantities for people, floor by floor and then what is bought. Where something is still to come
@@ -36,5 +39,9 @@ function rowsOf(quantities: readonly Quantity[]): readonly string[] {
 function incompleteLines({ complete, incompleteBecause }: Takeoff): readonly string[] {
   if (complete) return []
   const causes = [...new Set(incompleteBecause)]
-  return ['', 'Totals are incomplete:', ...causes.map((cause) => `  - ${visible(cause)}`)]
+  return [
+    '',
+    'Totals are incomplete:',
+    ...causes.flatMap((cause) => wrap(visible(cause), WIDTH, { first: '  - ', hang: '    ' })),
+  ]
 }

@@ -1,13 +1,20 @@
-/** Words in lines of at most `width` characters, each line after the first indented by `hang`. */
-export function wrap(text: string, width: number, hang: string): readonly string[] {
+/** Words in lines of at most `width` characters: the first begins with `first`, the rest with `hang`. */
+export function wrap(
+  text: string,
+  width: number,
+  { first = '', hang = '' }: { readonly first?: string; readonly hang?: string } = {},
+): readonly string[] {
   const lines: string[] = []
-  let line = ''
+  let line = first
+  let empty = true
   for (const word of text.split(' ')) {
-    const room = width - (lines.length > 0 ? hang.length : 0)
-    if (line !== '' && line.length + 1 + word.length > room) {
+    if (!empty && line.length + 1 + word.length > width) {
       lines.push(line)
-      line = word
-    } else line = line === '' ? word : `${line} ${word}`
+      line = hang
+      empty = true
+    }
+    line = empty ? line + word : `${line} ${word}`
+    empty = false
   }
-  return [...lines, line].map((one, index) => (index > 0 ? hang + one : one))
+  return [...lines, line]
 }
