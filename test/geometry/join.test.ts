@@ -95,6 +95,20 @@ describe('rooms joined to one floor', () => {
     ])
   })
 
+  test('a kept line parts the floor among rooms that overlap, too', () => {
+    const parts = join(
+      [
+        marked(rectangle(0, 0, 5000, 9000), 'a'),
+        marked(rectangle(5000, 0, 5000, 9000), 'b'),
+        marked(rectangle(7000, 5000, 5000, 3000), 'c'),
+      ],
+      [],
+      ({ mark }) => mark === 'a 1' || mark === 'b 3',
+    )
+    expect(parts.length).toBe(2)
+    expect(parts.flat().filter(({ mark }) => mark === 'a 1' || mark === 'b 3').length).toBe(2)
+  })
+
   test('rooms that overlap count once, and each edge keeps its name', () => {
     const floor = join(
       [marked(rectangle(0, 0, 100, 100), 'a'), marked(rectangle(50, 0, 100, 60), 'b')],

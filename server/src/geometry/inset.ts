@@ -3,6 +3,7 @@ import { roundToNm } from '../units/round.ts'
 import { canonical } from './canonical.ts'
 import { difference } from './clip.ts'
 import { type Line, samePoint, twiceArea } from './exact.ts'
+import { healed } from './heal.ts'
 import { anyMeeting } from './meet.ts'
 import type { Point, Region, Ring } from './point.ts'
 import { placeInRing } from './ring.ts'
@@ -11,6 +12,9 @@ import { placeInRing } from './ring.ts'
 export interface GapEdge extends Line {
   readonly gap: Nm
 }
+
+/** A mitre this little beyond the end of a band counts as at its end: 1 µm. */
+const SLIGHT: Nm = 1000
 
 /** A mitre further off than this many gaps is cut square. */
 const MITRE_LIMIT = 4
@@ -80,10 +84,7 @@ export function insetByBands(rings: readonly (readonly GapEdge[])[]): Region {
     ring.flatMap((edge, i) => [band(edge), kite(ring.at(i - 1)!, edge)]),
   )
   const gross = rings.map((ring) => ring.map((edge) => edge.from))
-  return difference(
-    gross,
-    canonical(bands).filter((ring) => ring.length > 2),
-  )
+  return healed(difference(gross, canonical(bands)))
 }
 
 function band(edge: GapEdge): Ring {
@@ -127,10 +128,11 @@ function corner(before: GapEdge, after: GapEdge): readonly Point[] {
       const k = before.gap / (1 + dot)
       return [shifted(p, k * (a.x + b.x), k * (a.y + b.y))]
     }
-    const onBefore = after.gap / dot
-    if (before.gap > onBefore) return distinct([before.gap, onBefore].map((k) => along(p, a, k)))
-    const onAfter = before.gap / dot
-    if (after.gap > onAfter) return distinct([onAfter, after.gap].map((k) => along(p, b, k)))
+    const sine = Math.abs(cross)
+    const pastBefore = before.gap * dot - after.gap
+    const pastAfter = after.gap * dot - before.gap
+    if (pastBefore > SLIGHT * sine) return step(p, a, [before.gap, after.gap / dot])
+    if (pastAfter > SLIGHT * sine) return step(p, b, [before.gap / dot, after.gap])
   }
   const dx = (before.gap * b.y - after.gap * a.y) / cross
   const dy = (after.gap * a.x - before.gap * b.x) / cross
@@ -155,8 +157,13 @@ function normal(edge: Line): { readonly x: number; readonly y: number } {
   return { x: -north / length, y: east / length }
 }
 
-function along(p: Point, normal: { readonly x: number; readonly y: number }, by: number): Point {
-  return shifted(p, normal.x * by, normal.y * by)
+/** Two points square off one of the edges. */
+function step(
+  p: Point,
+  normal: { readonly x: number; readonly y: number },
+  offs: readonly [number, number],
+): readonly Point[] {
+  return distinct(offs.map((off) => shifted(p, normal.x * off, normal.y * off)))
 }
 
 function shifted(p: Point, dx: number, dy: number): Point {

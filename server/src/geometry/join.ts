@@ -1,5 +1,6 @@
 import { difference, union } from './clip.ts'
 import { type Line, twiceArea } from './exact.ts'
+import { healed } from './heal.ts'
 import { anyMeeting } from './meet.ts'
 import { near } from './near.ts'
 import type { Point, Region, Ring } from './point.ts'
@@ -74,20 +75,22 @@ function clipped<T extends Line>(
   const solids: Ring[] = []
   const holes: Ring[] = []
   for (const ring of rings) (twiceArea(corners(ring)) > 0n ? solids : holes).push(corners(ring))
-  // A line that parts the floor becomes a slit, or the union would heal it.
+  // A line that parts the floor becomes a slit, or the union would close over it.
   const slits = lines.filter(keeps).map(slit)
-  return carried(difference(union(solids), [...holes, ...slits]), lines)
+  return carried(healed(difference(union(solids), [...holes, ...slits])), lines)
 }
 
+/** Counter-clockwise, so that the slits of both sides of a line do not cancel. */
 function slit({ from, to }: Line): Ring {
   const level = Math.abs(to.x - from.x) >= Math.abs(to.y - from.y)
-  const [dx, dy] = level ? [0, 1] : [1, 0]
-  return [
+  const [dx, dy] = level ? [0, 2 * REACH] : [2 * REACH, 0]
+  const ring = [
     { x: from.x - dx, y: from.y - dy },
     { x: to.x - dx, y: to.y - dy },
     { x: to.x + dx, y: to.y + dy },
     { x: from.x + dx, y: from.y + dy },
   ]
+  return twiceArea(ring) < 0n ? ring.toReversed() : ring
 }
 
 /**

@@ -1,5 +1,6 @@
 import { bandsOf } from '../geometry/bands.ts'
 import { contactsAlong } from '../geometry/contacts.ts'
+import { healed } from '../geometry/heal.ts'
 import { outlinesOf, type Part } from '../geometry/outline.ts'
 import type { Region } from '../geometry/point.ts'
 import { boxOf } from '../geometry/ring.ts'
@@ -30,7 +31,7 @@ export function problemOf(
   rules: PlankRules,
   zones: readonly PublishedZone[],
 ): CutFloor {
-  const area = ontoSeams(net, setOut.seam, rules.width)
+  const area = healed(ontoSeams(net, setOut.seam, rules.width))
   const seams = seamsOver(area, setOut.seam, rules.width)
   const slabs = cutLevel(outlinesOf(area), seams).slice(1, -1).map(leftToRight)
   const firstIds: number[] = [0]
