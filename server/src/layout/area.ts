@@ -4,7 +4,8 @@ import { join } from '../geometry/join.ts'
 import type { Floor, Job } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
 import { floorMessages } from './area-messages.ts'
-import { type AreaParts, areaParts, type Edge } from './area-parts.ts'
+import { type AreaParts, areaParts } from './area-parts.ts'
+import type { Edge } from './area-scope.ts'
 import type { FloorArea, RimEdge } from './floor-area.ts'
 
 /**
