@@ -117,8 +117,12 @@ function frameOf(floor: SubjectFloor, arranged: Arranged) {
   return runFrame(floor, arranged.moves)
 }
 
-/** A door's leaf and swing keep lettering away. */
-function block(taken: Occupied, { leaves, swing }: OpeningShape): void {
+/** What is drawn of an opening keeps lettering away. */
+function block(taken: Occupied, { leaves, swing, heads }: OpeningShape): void {
+  for (const [from, to] of heads) {
+    const long = distance(from, to)
+    taken.add(plate(middle(from, to), direction(from, to), long, long / 20))
+  }
   for (const leaf of leaves) taken.add(leaf)
   for (const [i, to] of swing.entries()) {
     const from = swing[i - 1]

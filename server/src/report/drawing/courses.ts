@@ -1,7 +1,7 @@
 import type { Point, Ring } from '../../geometry/point.ts'
-import type { PublishedCourse, PublishedFloor } from '../../layout/published.ts'
+import type { PublishedCourse, PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
-import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
+import type { PieceFacts } from '../piece-facts.ts'
 import type { RipLabel, WorkingLine } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import type { Occupied } from './occupied.ts'
@@ -27,13 +27,23 @@ export function laidUpward(floor: PublishedFloor): boolean {
   return first === undefined || second === undefined || second.course > first.course
 }
 
-/** The widths of a course: from its narrowest place to its widest. */
+/**
+ * The widths of a course, from its narrowest place to its widest, as read where its pieces end: what is
+ * cut out of a piece on its way does not count.
+ */
 export function courseWidth(floor: PublishedFloor, course: number): PieceFacts['width'] {
-  const widths = piecesOf(floor, course).map((piece) => pieceFacts(piece).width)
-  return {
-    least: widths.reduce((least, width) => Math.min(least, width.least), Infinity),
-    most: widths.reduce((most, width) => Math.max(most, width.most), 0),
-  }
+  const widths = piecesOf(floor, course).flatMap(endWidths)
+  const most = widths.reduce((most, width) => Math.max(most, width), 0)
+  return { least: widths.reduce((least, width) => Math.min(least, width), most), most }
+}
+
+/** How wide a piece is at its two ends. */
+function endWidths({ ring }: PublishedPiece): Nm[] {
+  const us = ring.map(([u]) => u)
+  return [Math.min(...us), Math.max(...us)].map((end) => {
+    const heights = ring.filter(([u]) => u === end).map(([, v]) => v)
+    return Math.max(...heights) - Math.min(...heights)
+  })
 }
 
 function piecesOf(floor: PublishedFloor, course: number): PublishedFloor['pieces'] {
@@ -103,37 +113,57 @@ interface Ripped {
   readonly text: string
 }
 
-/** Tried beside either end of the course, then on it. */
+/** A place for a label in the frame of the run, and the line that leads from it to its course. */
+interface Candidate {
+  readonly u: Nm
+  readonly v: Nm
+  readonly from: Nm
+  readonly to: Nm
+  readonly onTheFloor: boolean
+}
+
 function ripLabel(floor: PublishedFloor, ripped: Ripped, options: RipLabelOptions): RipLabel {
-  const { frame, em, off } = options
-  const { from, to } = reach(floor, ripped.course.course)
-  const v = (ripped.course.low + ripped.course.high) / 2
-  const height = Math.floor(em * 0.78)
-  const half = widthOf(ripped.text, height) / 2
-  const room = off + em * 0.5 + half
-  const places = [from - room, to + room, (from + to) / 2].flatMap((u) =>
-    [0, 1, -1, 2, -2].map((step) => ({ u, v: v + step * em * 0.9 })),
-  )
-  const made = places.map((place) => {
-    const lettering = letter(ripped.text, frame.place(place.u, place.v), height, {
-      along: readable(frame.along),
-    })
-    const end = Math.max(from, Math.min(to, place.u))
-    const edge = place.u < from ? place.u + half : place.u > to ? place.u - half : place.u
-    return { lettering, plate: groundOf(lettering), end, edge, place }
+  const { frame, taken, house } = options
+  const height = Math.floor(options.em * 0.78)
+  const along = readable(frame.along)
+  const made = candidates(floor, ripped, options, widthOf(ripped.text, height)).map((place) => {
+    const lettering = letter(ripped.text, frame.place(place.u, place.v), height, { along })
+    return { place, lettering, plate: groundOf(lettering) }
   })
   const free = made.find(
-    ({ plate, edge, place }) =>
-      !options.taken.hits(plate) && (edge === place.u || !options.house.hits(plate)),
+    ({ place, plate }) => !taken.hits(plate) && (place.onTheFloor || !house.hits(plate)),
   )
-  const chosen = free ?? made[made.length - 1]!
+  const { place, lettering, plate } = free ?? made[made.length - 1]!
+  const v = (ripped.course.low + ripped.course.high) / 2
   return {
     kind: 'rip label',
     id: `${floor.floor}: ${ripped.which} course`,
     span: null,
     which: ripped.which,
-    leader: [frame.place(chosen.end, v), frame.place(chosen.edge, chosen.place.v)],
-    plate: chosen.plate,
-    lettering: chosen.lettering,
+    leader: [frame.place(place.from, v), frame.place(place.to, place.v)],
+    plate,
+    lettering,
   }
+}
+
+/** Beside either end of the course, then beyond it, then on it. */
+function candidates(
+  floor: PublishedFloor,
+  { which, course }: Ripped,
+  { em, off }: RipLabelOptions,
+  width: Nm,
+): Candidate[] {
+  const { from, to } = reach(floor, course.course)
+  const v = (course.low + course.high) / 2
+  const away = off + em * 0.5
+  const beside = [0, 1, -1, 2, -2].map((step) => v + step * em * 0.9)
+  const outward = (which === 'last') === laidUpward(floor) ? 1 : -1
+  const edge = outward > 0 ? course.high : course.low
+  const u = (from + to) / 2
+  return [
+    ...beside.map((at) => ({ u: from - away - width / 2, v: at, from, to: from - away })),
+    ...beside.map((at) => ({ u: to + away + width / 2, v: at, from: to, to: to + away })),
+    ...[1, 2.2, 3.4].map((step) => ({ u, v: edge + outward * (off + step * em), from: u, to: u })),
+    { u, v, from: u, to: u },
+  ].map((place) => ({ ...place, onTheFloor: place.v === v && place.u === u }))
 }

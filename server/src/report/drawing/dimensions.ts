@@ -96,11 +96,11 @@ function placed(
   options: DimensionOptions,
 ): Dimension | null {
   for (const offset of offsets) {
-    const { shape, ground } = dimensionAt(wall, offset, options)
+    const { shape, ground, full } = dimensionAt(wall, offset, options)
     const blocked = (ring: Ring): boolean =>
       options.taken.hits(ring) || (offset > 0 && options.house.hits(ring))
     if (ground.some(blocked)) continue
-    for (const ring of ground) options.taken.add(ring)
+    for (const ring of full) options.taken.add(ring)
     return shape
   }
   return null
@@ -110,6 +110,8 @@ interface Drawn {
   readonly shape: Dimension
   /** What must be free for it: the band of its line and the ground of its lettering. */
   readonly ground: readonly Ring[]
+  /** What it takes from those that come after. */
+  readonly full: readonly Ring[]
 }
 
 function dimensionAt(wall: WallLine, offset: number, options: DimensionOptions): Drawn {
@@ -134,6 +136,7 @@ function dimensionAt(wall: WallLine, offset: number, options: DimensionOptions):
       lettering,
     },
     ground: [clear(ends, along, options), groundOf(lettering)],
+    full: [plate(middle(...ends), along, distance(...ends), em), groundOf(lettering)],
   }
 }
 

@@ -2,6 +2,7 @@ import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
+import { plankStyle } from '../plank-style.ts'
 import type { JointLine, Lettering, PieceShape, Seam } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import { holds, type Occupied } from './occupied.ts'
@@ -37,7 +38,8 @@ export function pieceShapes(floor: PublishedFloor, options: PieceOptions): Piece
 
 /** "Piece 12, course 3, from plank 9: 34 1/2" x 6 3/4", sawn at its left end". */
 function titleOf(piece: PublishedPiece, facts: PieceFacts, units: UnitStyle): string {
-  const size = `${printLength(facts.length, units)} x ${widthText(facts.width, units)}`
+  const style = plankStyle(units)
+  const size = `${printLength(facts.length, style)} x ${widthText(facts.width, style)}`
   const work = [
     ...(facts.cut === 'whole' ? ['a whole plank'] : []),
     ...(facts.sawnAt === 'neither end' ? [] : [`sawn at ${endsInWords(facts.sawnAt)}`]),
@@ -59,7 +61,7 @@ export function widthText({ least, most }: PieceFacts['width'], units: UnitStyle
 
 /** Parts of the usual height that a number may shrink to, and how far along the piece it may stand. */
 const HEIGHTS = [1, 0.8, 0.62, 0.48, 0.36, 0.28]
-const PLACES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.1, 0.9]
+const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88, 0.07, 0.93]
 
 /** The largest free place; over other lettering only where the piece has no other. */
 function numberOf(piece: PublishedPiece, facts: PieceFacts, options: PieceOptions): Lettering {

@@ -1,8 +1,8 @@
 import type { Point } from '../../geometry/point.ts'
-import { outOfFrame } from '../../layout/frame.ts'
+import { type Frame, outOfFrame } from '../../layout/frame.ts'
 import { roundToNm } from '../../units/round.ts'
 import type { SubjectFloor } from './subject.ts'
-import { type Direction, direction, left } from './vector.ts'
+import { type Direction, direction, left, opposite } from './vector.ts'
 
 /** Where a floor's run lies in the drawing. */
 export interface RunFrame {
@@ -22,6 +22,19 @@ export function runFrame(
     const { x, y } = outOfFrame(published.frame, { x: u, y: v })
     return { x: roundToNm(x + (by?.x ?? 0)), y: roundToNm(y + (by?.y ?? 0)) }
   }
-  const along = direction({ x: 0, y: 0 }, { x: published.frame.east, y: published.frame.north })
+  const along = alongOf(published.frame)
   return { place, along, across: left(along) }
+}
+
+/** Along the planks, and the way in which courses follow each other. */
+export function runDirections(
+  frame: Frame,
+  upward: boolean,
+): { readonly along: Direction; readonly onward: Direction } {
+  const along = alongOf(frame)
+  return { along, onward: upward ? left(along) : opposite(left(along)) }
+}
+
+function alongOf({ east, north }: Frame): Direction {
+  return direction({ x: 0, y: 0 }, { x: east, y: north })
 }

@@ -1,13 +1,13 @@
 import type { PublishedFloor } from '../../layout/published.ts'
 import { printLength } from '../../units/print.ts'
+import { plankStyle } from '../plank-style.ts'
 import type { Cut, Shape, Swatch } from '../scene.ts'
 import { courseWidth, firstLaid, laidUpward, lastLaid } from './courses.ts'
 import { compass, north, runInWords, scaleBar, wayInWords } from './furniture.ts'
 import { widthText } from './pieces.ts'
-import { type RunFrame, runFrame } from './run-frame.ts'
+import { runDirections } from './run-frame.ts'
 import type { Column } from './sheet.ts'
 import type { Subject } from './subject.ts'
-import { opposite } from './vector.ts'
 
 /** The column beside the plan: what is drawn, whether it is final, how to read it. */
 export function titleBlock(column: Column, subject: Subject, drawn: readonly Shape[]): void {
@@ -20,7 +20,7 @@ export function titleBlock(column: Column, subject: Subject, drawn: readonly Sha
       column.write(`Not drawn: ${room.name.text}, ${WHY_NOT[status]}`, 0.8, 'alarm')
   for (const floor of subject.floors) {
     divide(column)
-    floorLines(column, subject, floor.published, runFrame(floor, new Map()))
+    floorLines(column, subject, floor.published)
   }
   divide(column)
   legend(column, drawn)
@@ -57,11 +57,11 @@ function floorLines(
   column: Column,
   { units, incompleteBecause }: Subject,
   floor: PublishedFloor,
-  frame: RunFrame,
 ): void {
   const soFar = incompleteBecause.length > 0 ? ' so far' : ''
-  const size = printLength(floor.rules.plankWidth, units)
-  const lengths = floor.rules.plankLengths.map(({ length }) => printLength(length, units))
+  const style = plankStyle(units)
+  const size = printLength(floor.rules.plankWidth, style)
+  const lengths = floor.rules.plankLengths.map(({ length }) => printLength(length, style))
   column.write(floor.floor, 1.05, 'heading')
   column.write(`${floor.product}, ${size} x ${lengths.join(', ')}`, 0.82, 'plain')
   column.write(
@@ -73,15 +73,15 @@ function floorLines(
     course === null ? '' : widthText(courseWidth(floor, course.course), units),
   )
   column.write(`${floor.courses.length} courses: first ${ends[0]}, last ${ends[1]}`, 0.82, 'plain')
-  const onward = laidUpward(floor) ? frame.across : opposite(frame.across)
+  const { along, onward } = runDirections(floor.frame, laidUpward(floor))
   column.skip(0.5)
   compass(column, {
     id: `${floor.floor}: laying`,
-    along: frame.along,
+    along,
     onward,
     laid: floor.rules.laid,
     said: [
-      `planks run ${runInWords(frame.along)}`,
+      `planks run ${runInWords(along)}`,
       `courses follow to the ${wayInWords(onward)}`,
       `each laid ${floor.rules.laid}`,
     ],

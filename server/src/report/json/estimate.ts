@@ -25,7 +25,11 @@ export function estimateJson(compiled: Compiled): string {
     messages: messagesJson(compiled),
     cautions: {
       preamble: PREAMBLE,
-      cautions: cautionsOf(job).map(({ text, sourceText }) => ({ text, source: sourceText })),
+      cautions: cautionsOf(job).map(({ about, text, sourceText }) => ({
+        about,
+        text,
+        source: sourceText,
+      })),
     },
   })
 }

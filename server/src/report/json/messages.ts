@@ -1,17 +1,23 @@
+import type { Message } from '../../facts/message.ts'
 import type { Span } from '../../facts/span.ts'
 import type { Compiled } from '../compiled.ts'
 import { placeIn } from '../place.ts'
 
-/** Every message with its place, lines and columns from 1. */
+/** Every message with its place and its sure repairs, lines and columns from 1. */
 export function messagesJson(compiled: Compiled): readonly object[] {
-  return compiled.messages.map(({ code, weight, accepted, text, span, related }) => ({
-    code,
-    weight,
-    accepted,
-    text,
-    ...where(span, compiled),
-    related: related.map((one) => ({ ...where(one.span, compiled), text: one.text })),
-  }))
+  const texts = (list: readonly { readonly span: Span; readonly text: string }[]) =>
+    list.map(({ span, text }) => ({ ...where(span, compiled), text }))
+  return compiled.messages.map(
+    ({ code, weight, accepted, text, span, related, fixes }: Message) => ({
+      code,
+      weight,
+      accepted,
+      text,
+      ...where(span, compiled),
+      related: texts(related),
+      fixes: fixes.map(({ title, edits }) => ({ title, edits: texts(edits) })),
+    }),
+  )
 }
 
 function where(span: Span, { trees }: Compiled) {

@@ -30,7 +30,7 @@ function rowsOf(quantities: readonly Quantity[]): readonly string[] {
     quantities.map((quantity) => [
       quantity.label,
       quantity.complete ? quantity.printed : `incomplete, ${quantity.printed} so far`,
-      quantity.key === 'planks by percentage' ? `(${quantity.derivation.rule})` : '',
+      quantity.key === 'planks by percentage' ? 'for comparison only' : '',
     ]),
     ['left', 'right', 'left'],
   )

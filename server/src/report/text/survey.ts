@@ -1,4 +1,5 @@
 import type { Check } from '../../job/job.ts'
+import { cornerWords, wallWords } from '../../survey/labels.ts'
 import type { CheckResult, Loop, SurveyedRoom } from '../../survey/survey.ts'
 import type { UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
@@ -60,27 +61,20 @@ function verdictOf({ difference, allowed }: CheckResult, units: UnitStyle): stri
 }
 
 function checkName(check: Check, { room }: SurveyedRoom): string {
-  const wall = (index: number) => room.walls[index]?.label ?? ''
+  const wall = (index: number) => wallWords(room, index)
+  const corner = (index: number) => cornerWords(room, index)
   switch (check.kind) {
     case 'diagonal':
-      return `diagonal, ${cornerName(check.from, room)} to ${cornerName(check.to, room)}`
+      return `diagonal, ${corner(check.from)} to ${corner(check.to)}`
     case 'across':
       return `across, ${wall(check.from)} to ${wall(check.to)}`
     case 'corner tie':
-      return `tie, ${wall(check.first)} to ${wall(check.second)}`
+      return `tie at ${corner(check.corner)}`
     case 'room tie':
       return `tie, ${wall(check.from)} to ${check.room.text}`
     case 'square':
-      return `square, ${cornerName(check.corner, room)}`
+      return `square, ${corner(check.corner)}`
   }
-}
-
-/** A corner by its own name, else by the walls that meet in it. */
-function cornerName(corner: number, { corners, walls }: SurveyedRoom['room']): string {
-  const named = corners.find((one) => one.corner === corner)
-  if (named !== undefined) return named.name.text
-  const before = walls[(corner + walls.length - 1) % walls.length]?.label ?? ''
-  return `${before}/${walls[corner]?.label ?? ''}`
 }
 
 function loopLine(loop: Loop, units: UnitStyle): string {
