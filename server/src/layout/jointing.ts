@@ -1,5 +1,5 @@
 import type { Nm } from '../units/length.ts'
-import type { Interval, PlankRules } from './problem.ts'
+import type { Band, Interval, PlankRules } from './problem.ts'
 import { type Across, acrossOf, type Place } from './stretches.ts'
 
 /** One way to joint a stretch, and the breaches that it has whatever lies beside it. */
@@ -92,30 +92,66 @@ function waysPast(post: Interval, run: Run): readonly { at: Nm; start: Nm }[] {
   return ways.filter(({ at, start }) => post.from < at && start > 0)
 }
 
-/** A jointing with the breaches it has by itself: short ends, narrow pieces, joints in doorways. */
+/**
+ * A jointing with the breaches it has by itself: short ends, narrow pieces, joints in doorways. Every
+ * start piece tried comes through here, so it goes over the pieces once and keeps nothing.
+ */
 export function judged(
   place: Place,
   joints: readonly Nm[],
   parted: readonly Nm[],
   rules: PlankRules,
 ): Jointing {
-  const first = joints[0] ?? place.to
-  const last = joints.at(-1) ?? place.from
-  const ends = endPieces(place, joints, parted)
-  const cut = ends.filter((length) => !isWhole(length, rules))
+  const pieces = joints.length + 1
+  let breaches = 0
+  let slivers = 0
+  let hardCuts = 2 * parted.length
+  let from = place.from
+  for (let i = 0; i < pieces; i += 1) {
+    const to = joints[i] ?? place.to
+    const cut = i === 0 || i === pieces - 1 || parted.includes(from) || parted.includes(to)
+    if (cut && !isWhole(to - from, rules)) {
+      if (to - from < rules.shortestEnd) breaches += 1
+      if (to - from < rules.width) slivers += 1
+    }
+    if (i > 0 && stands(from, place.doorways)) breaches += 1
+    if (lies(from, to, place.narrow)) breaches += 1
+    if (place.across === null && isNotched(place, from, to)) hardCuts += 1
+    from = to
+  }
   return {
-    start: first - place.from,
-    end: place.to - last,
+    start: (joints[0] ?? place.to) - place.from,
+    end: place.to - (joints.at(-1) ?? place.from),
     joints,
     parted,
     phase: phaseOf(joints, parted, rules),
-    breaches:
-      cut.filter((length) => length < rules.shortestEnd).length +
-      narrowPieces(place, joints) +
-      joints.filter((u) => place.doorways.some((zone) => zone.from < u && u < zone.to)).length,
-    slivers: cut.filter((length) => length < rules.width).length,
-    hardCuts: 2 * parted.length + notched(place, joints),
+    breaches,
+    slivers,
+    hardCuts,
   }
+}
+
+/** Whether a joint stands strictly inside one of the intervals. */
+function stands(u: Nm, intervals: readonly Interval[]): boolean {
+  for (const each of intervals) if (each.from < u && u < each.to) return true
+  return false
+}
+
+/** Whether a piece has a part in one of the intervals. */
+function lies(from: Nm, to: Nm, intervals: readonly Interval[]): boolean {
+  for (const each of intervals) if (each.from < to && each.to > from) return true
+  return false
+}
+
+/** Whether a corner of the floor is in a piece, so that it must be notched. */
+function isNotched(place: Place, from: Nm, to: Nm): boolean {
+  let first: Band | null = null
+  for (const band of place.bands) {
+    if (band.from >= to || band.to <= from) continue
+    if (first === null) first = band
+    else if (band.low !== first.low || band.high !== first.high) return true
+  }
+  return false
 }
 
 function phaseOf(joints: readonly Nm[], parted: readonly Nm[], rules: PlankRules): Nm {
@@ -126,37 +162,8 @@ function phaseOf(joints: readonly Nm[], parted: readonly Nm[], rules: PlankRules
 
 /** Whether a piece can be a plank at its full length. */
 export function isWhole(length: Nm, rules: PlankRules): boolean {
-  return rules.lengths.some((each) => each.length === length)
-}
-
-/** Lengths of the pieces that end at a wall or at a parted joint: all others are whole planks. */
-function endPieces(place: Place, joints: readonly Nm[], parted: readonly Nm[]): readonly Nm[] {
-  if (joints.length === 0) return [place.length]
-  if (parted.length === 0) return [joints[0]! - place.from, place.to - joints.at(-1)!]
-  const edges = [place.from, ...joints, place.to]
-  const cut = new Set([place.from, ...parted, place.to])
-  return edges
-    .slice(1)
-    .flatMap((to, i) => (cut.has(to) || cut.has(edges[i]!) ? [to - edges[i]!] : []))
-}
-
-/** How many of the pieces hold a part that is narrower than the narrowest rip. */
-function narrowPieces(place: Place, joints: readonly Nm[]): number {
-  if (place.narrow.length === 0) return 0
-  const edges = [place.from, ...joints, place.to]
-  return edges
-    .slice(1)
-    .filter((to, i) => place.narrow.some((part) => part.from < to && part.to > edges[i]!)).length
-}
-
-/** How many of the pieces have a corner of the floor in them, and so must be notched. */
-function notched(place: Place, joints: readonly Nm[]): number {
-  if (place.across !== null) return 0
-  const edges = [place.from, ...joints, place.to]
-  return edges.slice(1).filter((to, i) => {
-    const under = place.bands.filter((band) => band.from < to && band.to > edges[i]!)
-    return under.some((band) => band.low !== under[0]!.low || band.high !== under[0]!.high)
-  }).length
+  for (const each of rules.lengths) if (each.length === length) return true
+  return false
 }
 
 /** The blanks of a jointed stretch, left to right. */

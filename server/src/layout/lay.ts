@@ -1,4 +1,4 @@
-import type { Message } from '../facts/message.ts'
+import { type Message, message } from '../facts/message.ts'
 import { twiceAreaOf } from '../geometry/exact.ts'
 import type { Region } from '../geometry/point.ts'
 import type { Floor, Job, Product } from '../job/job.ts'

@@ -2,17 +2,18 @@ import type { Nm } from '../units/length.ts'
 import { ALIGNED, IN_LINE } from './clash.ts'
 import { type Blank, isWhole, type Jointing, judged } from './jointing.ts'
 import { breachesHere, type Laying } from './laying.ts'
+import type { PlankRules } from './problem.ts'
 import { acrossOf, type Place } from './stretches.ts'
 import { priceOf, woodFor } from './wood.ts'
 
 /** How many part-laid stretches are followed at once. */
-const BEAM = 10
+const BEAM = 6
 
-/** A stretch laid from its left end up to a joint. */
+/** A stretch laid from its left end up to a joint: a list back to the wall, shared by all that go on. */
 interface PartLaid {
   readonly at: Nm
-  readonly joints: readonly Nm[]
-  readonly parted: readonly Nm[]
+  readonly parted: boolean
+  readonly before: PartLaid | null
   readonly breaches: number
   readonly cost: number
 }
@@ -26,7 +27,9 @@ export function jointRandomLengths(laying: Laying, place: Place): Jointing {
   const { rules } = laying.field
   const guided = laying.jointings[place.id]
   const found = guided === undefined ? [] : [guided]
-  let beam: readonly PartLaid[] = [{ at: place.from, joints: [], parted: [], breaches: 0, cost: 0 }]
+  let beam: readonly PartLaid[] = [
+    { at: place.from, parted: false, before: null, breaches: 0, cost: 0 },
+  ]
   let best: PartLaid | null = null
   while (beam.length > 0) {
     const next: PartLaid[] = []
@@ -37,8 +40,18 @@ export function jointRandomLengths(laying: Laying, place: Place): Jointing {
     }
     beam = narrowed(next, best)
   }
-  if (best !== null) found.push(judged(place, best.joints, best.parted, rules))
+  if (best !== null) found.push(jointingOf(place, best.before, rules))
   return fewest(laying, place, found)
+}
+
+function jointingOf(place: Place, last: PartLaid | null, rules: PlankRules): Jointing {
+  const joints: Nm[] = []
+  const parted: Nm[] = []
+  for (let part = last; part !== null && part.before !== null; part = part.before) {
+    joints.unshift(part.at)
+    if (part.parted) parted.unshift(part.at)
+  }
+  return judged(place, joints, parted, rules)
 }
 
 /** The first with the fewest breaches; a guide's own jointing comes second where both are as good. */
@@ -73,7 +86,7 @@ function finished(laying: Laying, place: Place, part: PartLaid): PartLaid | null
   const { rules } = laying.field
   const length = place.to - part.at
   const first = part.at === place.from
-  const cutLeft = part.parted.at(-1) === part.at
+  const cutLeft = part.parted
   const longest = longestOf(laying)
   if (length > longest || (cutLeft && length === longest)) return null
   if (postMissed(place, part.at, place.to) !== null) return null
@@ -88,8 +101,9 @@ function finished(laying: Laying, place: Place, part: PartLaid): PartLaid | null
   }
   const short = length < rules.shortestEnd && (cutLeft || !isWhole(length, rules))
   return {
-    ...part,
     at: place.to,
+    parted: false,
+    before: part,
     breaches: part.breaches + (short ? 1 : 0) + narrowIn(place, part.at, place.to),
     cost: part.cost + woodFor(laying, blank),
   }
@@ -98,7 +112,7 @@ function finished(laying: Laying, place: Place, part: PartLaid): PartLaid | null
 /** The stretch with one more piece that is not its last. */
 function extended(laying: Laying, place: Place, part: PartLaid): readonly PartLaid[] {
   const first = part.at === place.from
-  const cutLeft = part.parted.at(-1) === part.at
+  const cutLeft = part.parted
   const begins = first || cutLeft
   // A piece glued on its left has that end cut, so it is shorter than its plank.
   const most = longestOf(laying) - (cutLeft ? 1 : 0)
@@ -109,7 +123,6 @@ function extended(laying: Laying, place: Place, part: PartLaid): readonly PartLa
   return once.flatMap((to) => {
     const post = postMissed(place, part.at, to)
     const at = post ?? to
-    if (part.joints.at(-1) === at) return []
     return [withPiece(laying, place, part, { to: at, begins, parted: post !== null })]
   })
 }
@@ -147,7 +160,7 @@ function withPiece(laying: Laying, place: Place, part: PartLaid, piece: Piece): 
   const { rules } = laying.field
   const { to, begins, parted } = piece
   const length = to - part.at
-  const cutLeft = part.parted.at(-1) === part.at
+  const cutLeft = part.parted
   const blank: Blank = {
     from: part.at,
     to,
@@ -163,8 +176,8 @@ function withPiece(laying: Laying, place: Place, part: PartLaid, piece: Piece): 
   const short = cut && length < rules.shortestEnd
   return {
     at: to,
-    joints: [...part.joints, to],
-    parted: parted ? [...part.parted, to] : part.parted,
+    parted,
+    before: part,
     breaches:
       part.breaches +
       (short ? 1 : 0) +

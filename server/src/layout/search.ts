@@ -87,15 +87,21 @@ export function advance(search: Search, steps: number): Search {
 
 /** Whether nothing is left to try. */
 export function isDone(search: Search): boolean {
-  return search.tried >= FIRST.length + AGAIN.length
+  return search.tried >= firstOf(search) + AGAIN.length
+}
+
+/** With several lengths a run begins with what suits, so that beginnings differ in their habit only. */
+function firstOf({ field }: Search): number {
+  return field.rules.lengths.length > 1 ? 2 : FIRST.length
 }
 
 function tryNext(search: Search): Search {
   const { field, tried, best } = search
-  if (tried < FIRST.length) return withTrial(search, layOnce(field, FIRST[tried]!, null))
+  const first = firstOf(search)
+  if (tried < first) return withTrial(search, layOnce(field, FIRST[tried]!, null))
   const { jointings } = best!.trial
-  const guide = tried === FIRST.length ? withFewerBreaches(field, jointings) : jointings
-  const trial = layOnce(field, AGAIN[tried - FIRST.length]!, guide)
+  const guide = tried === first ? withFewerBreaches(field, jointings) : jointings
+  const trial = layOnce(field, AGAIN[tried - first]!, guide)
   return withTrial(search, { ...trial, pattern: best!.trial.pattern })
 }
 
