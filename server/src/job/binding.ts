@@ -1,19 +1,15 @@
 import type { Message } from '../facts/message.ts'
+import { nearest } from '../facts/near.ts'
 import type { Span } from '../facts/span.ts'
 import type { Entry, Tree } from '../language/tree.ts'
 import { DEFAULT_TAPE_OPTIONS, tapeOptionsOf } from '../language/units-line.ts'
 import type { Nm } from '../units/length.ts'
 import type { TapeOptions } from '../units/tape.ts'
 import { fileName } from './includes.ts'
+import { type MessageList, openMessageList } from './message-list.ts'
 
 /** What every step of binding carries along: where messages go, and how places and lengths are said. */
-export interface Binding {
-  readonly say: (message: Message) => void
-  /**
-   * Says it once for a key: when the same trouble comes again, its place joins the first message, so
-   * that one damaged name gives one message however often it is used.
-   */
-  readonly sayOnce: (key: string, message: Message) => void
+export interface Binding extends Pick<MessageList, 'say' | 'sayOnce'> {
   /** "line 12", or "line 12 of hall.floor" when that is another file than the message's. */
   readonly place: (span: Span, from: Span) => string
   readonly length: (nm: Nm) => string
@@ -21,12 +17,14 @@ export interface Binding {
   readonly text: (span: Span) => string
   /** How a length is read in a file. */
   readonly tape: (file: string) => TapeOptions
+  /** The known name nearest to one that is not known, or null; null as well once enough were sought. */
+  readonly nearest: (name: string, known: readonly string[]) => string | null
   /** The line could not be read and is wrong, not just unfinished. */
   readonly isWrong: (entry: Entry) => boolean
 }
 
-/** More places of one trouble help nobody. */
-const MOST_RELATED = 20
+/** Names are compared so often for a whole job: enough for any slip, and no text makes it slow. */
+const MOST_COMPARISONS = 100_000
 
 /** Collects messages until `messages` gives them, by file in the order read and then by place. */
 export function openBinding(
@@ -35,19 +33,11 @@ export function openBinding(
   print: (nm: Nm) => string,
 ): Binding & { readonly messages: () => readonly Message[] } {
   const order = new Map(trees.map((tree, index) => [tree.file, { tree, index }]))
-  const said: Message[] = []
-  const keyed = new Map<string, number>()
-
-  const sayOnce = (key: string, message: Message): void => {
-    const at = keyed.get(key)
-    if (at === undefined) {
-      keyed.set(key, said.length)
-      said.push(message)
-      return
-    }
-    const { related } = said[at]!
-    if (related.length === MOST_RELATED) return
-    said[at] = { ...said[at]!, related: [...related, { span: message.span, text: 'Here too.' }] }
+  const { say, sayOnce, messages: said } = openMessageList()
+  let comparisons = 0
+  const nearestOf = (name: string, known: readonly string[]): string | null => {
+    comparisons += known.length
+    return comparisons > MOST_COMPARISONS ? null : nearest(name, known)
   }
   const place = (span: Span, from: Span): string => {
     const line = `line ${lineNumber(order.get(span.file)?.tree, span.start)}`
@@ -62,14 +52,15 @@ export function openBinding(
     entry.broken && wrong.has(placeKey(entry.line.span.file, entry.line.number))
   const rank = (message: Message): number => order.get(message.span.file)?.index ?? trees.length
   const messages = (): readonly Message[] =>
-    [...said].sort((a, b) => rank(a) - rank(b) || a.span.start - b.span.start)
+    [...said()].sort((a, b) => rank(a) - rank(b) || a.span.start - b.span.start)
   return {
-    say: (message) => said.push(message),
+    say,
     sayOnce,
     place,
     length: print,
     text,
     tape,
+    nearest: nearestOf,
     isWrong,
     messages,
   }

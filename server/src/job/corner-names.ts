@@ -6,6 +6,9 @@ import type { Outline } from './outline.ts'
 import { allOf, numberWord, said } from './sentence.ts'
 import { isWay } from './ways.ts'
 
+/** A message shows so many of the corners that it speaks of. */
+const MOST_RELATED = 8
+
 /**
  * The corner that a name means: its own name, else the two ways that meet there (`north-west`) while
  * the room has just one such corner. Null, with a message, when none or several are meant; null
@@ -16,8 +19,10 @@ export function cornerNamed(room: Outline, name: Name, binding: Binding): number
   if (own !== undefined) return own.corner
   const found = isWay(name.key) ? cornersBetween(room, name.key.split('-')) : []
   if (found.length === 1) return found[0]!
-  if (found.length > 1) binding.say(several(room, name, found, binding))
-  else if (!room.block.under.some((entry) => entry.broken)) binding.say(unknownCorner(room, name))
+  const key = `corner ${room.name.key}: ${name.key}`
+  if (found.length > 1) binding.sayOnce(key, name.span, () => several(room, name, found, binding))
+  else if (!room.hasBrokenLine)
+    binding.sayOnce(key, name.span, () => unknownCorner(room, name, binding))
   return null
 }
 
@@ -44,15 +49,18 @@ function several(room: Outline, name: Name, corners: readonly number[], binding:
   const text =
     `${numberWord(corners.length)} corners of ${room.name.text} are ${name.key}: ${allOf(places)}. ` +
     'Name the one that is meant by a line between its walls, such as "corner throat", and write that name.'
-  const related = corners.map((corner) => ({
+  const related = corners.slice(0, MOST_RELATED).map((corner) => ({
     span: room.walls[corner]!.span,
     text: `One is where this wall begins.`,
   }))
   return message('error', 'corner-not-clear', name.span, text, { related })
 }
 
-function unknownCorner(room: Outline, name: Name) {
-  const text =
+function unknownCorner(room: Outline, name: Name, binding: Binding) {
+  const help =
     'A corner is called by the ways of its two walls, such as north-west, or by a line "corner NAME" between them.'
-  return unknownName(`corner of ${said(room.name.text)}`, name, room.corners, text)
+  return unknownName(
+    { kind: `corner of ${said(room.name.text)}`, name, known: room.corners, help },
+    binding,
+  )
 }

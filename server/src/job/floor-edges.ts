@@ -128,7 +128,7 @@ function stairOf(
   if (outline === null || !isInside(scope, from, binding)) return null
   const steps = outline.walls.filter((wall) => wall.stair !== null)
   if (steps.length === 1) return { kind: 'wall', room: outline.name, wall: steps[0]!.index }
-  if (outline.block.under.some((entry) => entry.broken)) return null
+  if (outline.hasBrokenLine) return null
   const text =
     steps.length === 0
       ? `No side of ${said(from.text)} is a stair. Write on its wall: stair down.`

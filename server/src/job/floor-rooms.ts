@@ -31,7 +31,8 @@ export function roomsListed(
   for (const name of listed) {
     const before = known.laidIn.get(name.key)
     if (!known.layable.has(name.key)) {
-      if (!known.isLost(name.key)) binding.sayOnce(`room ${name.key}`, noRoom(name, known.layable))
+      if (!known.isLost(name.key))
+        binding.sayOnce(`room ${name.key}`, name.span, () => noRoom(name, known.layable, binding))
     } else if (before !== undefined) {
       binding.say(laidTwice(name, before, floor, binding))
     } else {
@@ -54,16 +55,13 @@ function laidTwice(
   return message('error', 'room-laid-twice', name.span, text, { related })
 }
 
+const ROOMS_LISTED = 'A floor lists rooms and closets of the job.'
+
 /** `bedroom 1 hall` is two rooms with the comma between them lost. */
-function noRoom(name: Name, layable: Layable): Message {
+function noRoom(name: Name, layable: Layable, binding: Binding): Message {
   const parted = partedIntoNames(name.key.split(' '), layable)
   if (parted === null)
-    return unknownName(
-      'room',
-      name,
-      layable.values(),
-      'A floor lists rooms and closets of the job.',
-    )
+    return unknownName({ kind: 'room', name, known: layable.values(), help: ROOMS_LISTED }, binding)
   const commas = parted.join(', ')
   const text = `No room is called ${said(name.text)}. A comma? ${commas}.`
   const fixes = [{ title: `Write ${commas}`, edits: [{ span: name.span, text: commas }] }]

@@ -70,8 +70,9 @@ function productOf(lay: Entry, around: FloorsAround, binding: Binding): Name | n
   if (name === null || around.products.has(name.key)) return name
   if (!around.known.isLost(name.key)) {
     const help = `A block "product ${name.text}" tells what it is, here or in an included file.`
-    const unknown = unknownName('product', name, around.products.values(), help)
-    binding.sayOnce(`product ${name.key}`, unknown)
+    binding.sayOnce(`product ${name.key}`, name.span, () =>
+      unknownName({ kind: 'product', name, known: around.products.values(), help }, binding),
+    )
   }
   return null
 }

@@ -39,12 +39,14 @@ function sayWorthTaken(read: HowRead, measures: readonly Measure[], binding: Bin
   const isOpen = measures.some((measure) => measure.figure.kind === 'length')
   if (!says.worth && isOpen) {
     const text = `No tape line says what a reading is worth, so ${binding.length(worth.fixed)} and a ten-thousandth of the length are taken (common practice).`
-    binding.sayOnce('tape', message('note', 'tape-worth-taken', read.block.line.span, text))
+    const { span } = read.block.line
+    binding.sayOnce('tape', span, () => message('note', 'tape-worth-taken', span, text))
   }
   const rough = measures.find((measure) => measure.about && measure.within === null)
   if (!says.about && rough !== undefined) {
     const text = `No tape line says what "about" is worth, so ${binding.length(about.fixed)} is taken (common practice: 1/8" to 1/4").`
-    binding.sayOnce('about', message('note', 'about-worth-taken', rough.span, text))
+    const { span } = rough
+    binding.sayOnce('about', span, () => message('note', 'about-worth-taken', span, text))
   }
 }
 

@@ -1,5 +1,4 @@
 import { type Message, message } from '../facts/message.ts'
-import { nearest } from '../facts/near.ts'
 import type { Span } from '../facts/span.ts'
 import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
@@ -36,27 +35,27 @@ export function directory<T extends Named>(
   return known
 }
 
-/**
- * What is said of a name that nothing has: the nearest one, which is also the fix, and `otherwise`. The kind reads as in "No room is called hal."
- */
-export function unknownName(
-  kind: string,
-  name: Name,
-  known: Iterable<Named>,
-  otherwise: string,
-): Message {
-  const byKey = new Map([...known].map((thing) => [thing.name.key, thing.name.text]))
-  const near = byKey.get(nearest(name.key, byKey.keys()) ?? '') ?? null
-  const sentences = [
-    `No ${kind} is called ${said(name.text)}.`,
-    near === null ? '' : `${near}?`,
-    otherwise,
-  ]
-  const fixes = near === null ? [] : [replaceName(name.span, near)]
-  return message('error', 'name-unknown', name.span, sentences.filter(Boolean).join(' '), { fixes })
+/** A name that nothing has. */
+export interface Unknown {
+  /** As in "No room is called hal.": "room", "wall of den". */
+  readonly kind: string
+  readonly name: Name
+  readonly known: Iterable<Named>
+  /** What else to do about it, in whole sentences. */
+  readonly help: string
 }
 
-export function replaceName(span: Span, text: string) {
+/** What is said of a name that nothing has: the nearest one, which is also the fix, and help. */
+export function unknownName({ kind, name, known, help }: Unknown, binding: Binding): Message {
+  const byKey = new Map([...known].map((thing) => [thing.name.key, thing.name.text]))
+  const near = byKey.get(binding.nearest(name.key, [...byKey.keys()]) ?? '') ?? null
+  const asked = near === null ? '' : `${near}? `
+  const text = `No ${kind} is called ${said(name.text)}. ${asked}${help}`
+  const fixes = near === null ? [] : [replaceName(name.span, near)]
+  return message('error', 'name-unknown', name.span, text, { fixes })
+}
+
+function replaceName(span: Span, text: string) {
   return { title: `Write ${text}`, edits: [{ span, text }] }
 }
 

@@ -102,10 +102,22 @@ export interface PartPlace {
 /** What the parts of a wall stand for, each at the sum of the parts on its left. */
 export function placesInParts(room: Outline, wall: number): readonly PartPlace[] {
   const { parts } = room.walls[wall]!
-  return parts.flatMap(({ of, reading }, i) => {
-    if (of === null) return []
-    const before = parts.slice(0, i).map((part) => part.reading)
-    const text = before.map((part) => part.text).join(' + ') || '0"'
-    return [{ of, width: reading, distance: composed(total(before), before, text, reading.span) }]
-  })
+  const places: PartPlace[] = []
+  let distance: Reading | null = null
+  for (const { of, reading } of parts) {
+    if (of !== null) places.push({ of, width: reading, distance: distance ?? atTheEnd(reading) })
+    distance = distance === null ? reading : laidEnd(distance, reading)
+  }
+  return places
+}
+
+/** The wall's own end, where a first part begins: no tape was needed for it. */
+function atTheEnd(part: Reading): Reading {
+  return { ...part, nm: 0, text: '0"', about: false, doubtful: false, again: [] }
+}
+
+/** One reading laid end to end with the next. */
+function laidEnd(before: Reading, next: Reading): Reading {
+  const nm = total([before, next])
+  return composed(nm, [before, next], `${before.text} + ${next.text}`, next.span)
 }

@@ -138,5 +138,5 @@ export function sayThickness(label: string, span: Span, binding: Binding): void 
   const text =
     `How thick is the wall at the ${label}? Write it here (4 1/2" thick), or once for the job: ` +
     'walls 4 1/2" thick.'
-  binding.sayOnce('thickness', message('incomplete', 'thickness-not-said', span, text))
+  binding.sayOnce('thickness', span, () => message('incomplete', 'thickness-not-said', span, text))
 }

@@ -19,6 +19,11 @@ export interface Outline {
   readonly lines: readonly Entry[]
   /** Which wall a line is. */
   readonly indexOf: ReadonlyMap<Entry, number>
+  /** The walls that begin with a word: those that face one way, or the slants. */
+  readonly byWord: ReadonlyMap<string, readonly Wall[]>
+  readonly byName: ReadonlyMap<string, Wall>
+  /** A line of it could not be read: it may be the wall or corner that another line names. */
+  readonly hasBrokenLine: boolean
   readonly corners: readonly NamedCorner[]
   readonly order: Order
 }
@@ -37,8 +42,19 @@ export function outlineOf(block: Block, name: Name, tape: Tape, binding: Binding
   refuseTwice('wall', walls, binding)
   refuseTwice('corner', corners, binding)
   const order = orderOf({ room: said(name.text), block, lines, walls }, binding)
-  const indexOf = new Map(lines.map((line, index) => [line, index]))
-  return { name, block, tape, walls, lines, indexOf, corners, order }
+  return {
+    name,
+    block,
+    tape,
+    walls,
+    lines,
+    indexOf: new Map(lines.map((line, index) => [line, index])),
+    byWord: Map.groupBy(walls, ({ index }) => lines[index]!.word),
+    byName: new Map(walls.flatMap((wall) => (wall.name === null ? [] : [[wall.name.key, wall]]))),
+    hasBrokenLine: block.under.some((entry) => entry.broken),
+    corners,
+    order,
+  }
 }
 
 /** A `corner` line stands between the two walls that it names the corner of. */

@@ -30,7 +30,9 @@ export function isRoom(rooms: RoomsKnown, name: Name, binding: Binding): boolean
 function sayNoRoom(rooms: RoomsKnown, name: Name, binding: Binding): void {
   if (rooms.isLost(name.key)) return
   const help = `If it is not measured yet, a line "room ${name.text}" is enough.`
-  binding.sayOnce(`room ${name.key}`, unknownName('room', name, rooms.outlines.values(), help))
+  binding.sayOnce(`room ${name.key}`, name.span, () =>
+    unknownName({ kind: 'room', name, known: rooms.outlines.values(), help }, binding),
+  )
 }
 
 /** A closet is a small room to take or to drop; it is placed with the room that it opens from. */

@@ -15,7 +15,12 @@ export function allOf(parts: readonly string[]): string {
   return listed(parts, 'and')
 }
 
+/** A sentence lists so many things; of a longer list it tells how many more there are. */
+const MOST_LISTED = 12
+
 function listed(parts: readonly string[], last: string): string {
+  const more = parts.length - MOST_LISTED
+  if (more > 1) return `${parts.slice(0, MOST_LISTED).join(', ')} ${last} ${more} more`
   if (parts.length < 2) return parts.join('')
   return `${parts.slice(0, -1).join(', ')} ${last} ${parts[parts.length - 1]}`
 }

@@ -7,6 +7,9 @@ import type { Outline } from './outline.ts'
 import { allOf, numberWord, oneOf, said } from './sentence.ts'
 import { isWay } from './ways.ts'
 
+/** A message shows so many of the walls that it speaks of. */
+const MOST_RELATED = 8
+
 /** What to do about a way that several walls share, when it is an opening that stands astray. */
 export interface Use {
   /** "Put the door under its wall, or write: in " before the names that are clear. */
@@ -28,16 +31,16 @@ export function wallNamed(
   binding: Binding,
   use: Use = PLAIN_USE,
 ): number | null {
-  const own = room.walls.filter((wall) => wall.name?.key === name.key)
-  const found = own.length > 0 ? own.slice(0, 1) : facing(room, name.key)
+  const own = room.byName.get(name.key)
+  if (own !== undefined) return own.index
+  const found = isWay(name.key) ? (room.byWord.get(name.key) ?? []) : []
+  const key = `wall ${room.name.key}: ${name.key}`
   if (found.length === 1) return found[0]!.index
-  if (found.length > 1) binding.say(several(room, name, found, use, binding))
-  else if (!room.block.under.some((entry) => entry.broken)) binding.say(unknownWall(room, name))
+  if (found.length > 1)
+    binding.sayOnce(key, name.span, () => several(room, name, found, use, binding))
+  else if (!room.hasBrokenLine)
+    binding.sayOnce(key, name.span, () => unknownWall(room, name, binding))
   return null
-}
-
-function facing(room: Outline, key: string): readonly Wall[] {
-  return isWay(key) ? room.walls.filter((_, i) => room.lines[i]!.word === key) : []
 }
 
 function several(room: Outline, name: Name, walls: readonly Wall[], use: Use, binding: Binding) {
@@ -48,7 +51,9 @@ function several(room: Outline, name: Name, walls: readonly Wall[], use: Use, bi
       ? `${use.help}${oneOf(own)}.`
       : 'Give the one that is meant a name on its line, such as "called long wall", and write that.'
   const text = `${numberWord(walls.length)} walls of ${room.name.text} are ${name.key}: ${allOf(places)}. ${help}`
-  const related = walls.map((wall) => ({ span: wall.span, text: `This wall is ${name.key}.` }))
+  const related = walls
+    .slice(0, MOST_RELATED)
+    .map((wall) => ({ span: wall.span, text: `This wall is ${name.key}.` }))
   return message('error', 'wall-not-clear', name.span, text, { related })
 }
 
@@ -57,18 +62,14 @@ function placeOf(wall: Wall, name: Name, binding: Binding): string {
   return wall.name === null ? `${line} (${wall.reading.text})` : `${line}, ${wall.name.text}`
 }
 
-function unknownWall(room: Outline, name: Name) {
-  const names = room.walls.map(
-    (wall) => wall.name ?? { text: wall.label, key: wall.label, span: wall.span },
-  )
-  const have = [...new Set(room.walls.filter((w) => w.label !== 'slant').map((wall) => wall.label))]
-  const walls = have.length === 0 ? 'It has no walls yet.' : `Its walls are ${allOf(have)}.`
-  return unknownName(
-    `wall of ${said(room.name.text)}`,
-    name,
-    names.map((name) => ({ name })),
-    walls,
-  )
+function unknownWall(room: Outline, name: Name, binding: Binding) {
+  const known = room.walls
+    .map((wall) => wall.name ?? { text: wall.label, key: wall.label, span: wall.span })
+    .filter(({ key }) => key !== 'slant')
+  const have = [...new Set(known.map(({ text }) => text))]
+  const help = have.length === 0 ? 'It has no walls yet.' : `Its walls are ${allOf(have)}.`
+  const kind = `wall of ${said(room.name.text)}`
+  return unknownName({ kind, name, known: known.map((name) => ({ name })), help }, binding)
 }
 
 /** The side of a wall on which another one meets it, or null where they do not meet. */
@@ -92,7 +93,8 @@ export function endNamed(
   name: Name,
   binding: Binding,
 ): 'left' | 'right' | null {
-  const candidates = room.walls
+  const around = [room.walls.at(wall - 1)!, room.walls[(wall + 1) % room.walls.length]!]
+  const candidates = around
     .filter((other) => other.name?.key === name.key || room.lines[other.index]!.word === name.key)
     .flatMap((other) => sideWhereMeets(room, wall, other.index) ?? [])
   if (candidates.length === 1) return candidates[0]!
