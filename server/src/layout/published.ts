@@ -28,9 +28,10 @@
  * 5. Joints of neighbouring courses never align: no two meet their common seam in one point.
  * 6. A blank cut from the rest of another blank's plank is laid in a later course (by `order`); a
  *    cross-cut rest waits at most `pile.courses` courses, and at most `pile.pieces` wait at once. Rests
- *    of a rip (spans apart across) may wait until the last course. A rest waits from the course of the
- *    latest earlier blank of its plank that it is not apart from across, to its own; those waiting at
- *    once are counted when a course is done.
+ *    of a rip (spans apart across from those of all earlier blanks of the plank) may wait until the
+ *    last course. Each cut makes a new rest: it waits from the course of the latest earlier blank of its
+ *    plank that it is apart from along it, to its own; those waiting at once are counted when a course
+ *    is done.
  *
  * Soft rules; every breach is listed, once for each pair or piece. Whole numbers out of slanted edges:
  * a width is rounded down and a run up, so that the rounded value breaches when the exact one does.

@@ -14,8 +14,8 @@ interface Wait {
 /**
  * An offcut exists once it has been cut, and the pile of those that wait is small. Course by course
  * in the order of laying, each blank but the first of its plank comes out of the pile: it was put
- * there when the latest blank that it shares the plank's length with was cut. What was ripped off
- * along the plank's whole length is kept for the last course and is not counted.
+ * there when the latest blank beside it along the plank was cut. What lies beside all earlier ones
+ * across the plank was ripped off, is kept for the last course and is not counted.
  */
 export function checkPile(floor: Floor, found: Found): readonly Finding[] {
   const orderOf = (piece: Piece) => found.courses.get(piece.course)!.order
@@ -32,11 +32,12 @@ export function checkPile(floor: Floor, found: Found): readonly Finding[] {
 function waitsOf(blanks: readonly Piece[], orderOf: (piece: Piece) => number): Wait[] {
   return blanks.flatMap((blank) => {
     const until = orderOf(blank)
-    const since = blanks
-      .filter((other) => distance(other.across, blank.across) < 0)
-      .map(orderOf)
-      .reduce((latest, order) => (order < until ? Math.max(latest, order) : latest), 0)
-    return since === 0 ? [] : [{ blank, since, until }]
+    const earlier = blanks.filter((other) => orderOf(other) < until)
+    const isRipped = earlier.every((other) => distance(other.across, blank.across) >= 0)
+    const since = earlier
+      .filter((other) => distance(other.along, blank.along) >= 0)
+      .reduce((latest, other) => Math.max(latest, orderOf(other)), 0)
+    return isRipped || since === 0 ? [] : [{ blank, since, until }]
   })
 }
 
