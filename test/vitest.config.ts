@@ -6,6 +6,7 @@ export default defineConfig({
     include: ['test/**/*.test.ts'],
     passWithNoTests: false,
     allowOnly: false,
+    testTimeout: 60_000,
     reporters: ['default', new URL('tally.ts', import.meta.url).pathname],
   },
 })

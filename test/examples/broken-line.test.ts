@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { SurveyedRoom } from '../../server/src/survey/survey.ts'
-import { compileExample, EXAMPLE_JOBS, EXAMPLE_TEXTS } from './read-example.ts'
+import { EXAMPLE_JOBS, EXAMPLE_TEXTS, surveyExample } from './read-example.ts'
 
 /** What one damaged line may look like: a misspelt word, a cut figure, a stray mark. */
 const DAMAGE: readonly ((line: string) => string)[] = [
@@ -30,7 +30,10 @@ for (const job of EXAMPLE_JOBS) {
   test(`a broken line anywhere in ${job} leaves the other rooms' figures as they were`, () => {
     const lines = EXAMPLE_TEXTS.get(job)!.split('\n')
     const whole = new Map(
-      compileExample(job).survey.rooms.map((room) => [room.room.name.text, figuresOf(room)]),
+      surveyExample(job, EXAMPLE_TEXTS.get(job)!).rooms.map((room) => [
+        room.room.name.text,
+        figuresOf(room),
+      ]),
     )
     let held = 0
     lines.forEach((line, index) => {
@@ -38,7 +41,7 @@ for (const job of EXAMPLE_JOBS) {
       if (inRoom === null || line.trim() === '' || /^room /.test(line)) return
       for (const damage of DAMAGE) {
         const broken = lines.with(index, damage(line)).join('\n')
-        for (const room of compileExample(job, broken).survey.rooms) {
+        for (const room of surveyExample(job, broken).rooms) {
           const name = room.room.name.text
           if (name === inRoom || !whole.has(name)) continue
           expect(figuresOf(room), `line ${index + 1}: ${damage(line)}, ${name}`).toBe(

@@ -4,7 +4,8 @@ import type { Nm, UnitStyle } from '../units/length.ts'
 import { printLength } from '../units/print.ts'
 import type { PublishedBreach, PublishedFloor, SoftRule } from './published.ts'
 
-const CODES: Readonly<Record<SoftRule, string>> = {
+/** The code of the warning for each rule. */
+export const BREACH_CODES: Readonly<Record<SoftRule, string>> = {
   stagger: 'stagger',
   'shortest end': 'shortest-end',
   'narrowest rip': 'narrowest-rip',
@@ -22,7 +23,7 @@ export function breachMessages(
   return [...byRule].map(([rule, breaches]) => {
     const worst = breaches.reduce((a, b) => (excess(b) > excess(a) ? b : a))
     const text = `${sentence(floor, breaches.length, worst, units)} No better layout was found.`
-    return message('warning', CODES[rule], span, text)
+    return message('warning', BREACH_CODES[rule], span, text)
   })
 }
 
