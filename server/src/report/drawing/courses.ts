@@ -1,11 +1,11 @@
 import type { Point, Ring } from '../../geometry/point.ts'
 import type { PublishedCourse, PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
+import { widthText } from '../cut-size.ts'
 import type { PieceFacts } from '../piece-facts.ts'
 import type { RipLabel, WorkingLine } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import type { Occupied } from './occupied.ts'
-import { widthText } from './pieces.ts'
 import type { RunFrame } from './run-frame.ts'
 import { type Direction, left, moved, opposite, readable } from './vector.ts'
 
@@ -32,10 +32,15 @@ export function laidUpward(floor: PublishedFloor): boolean {
  * cut out of a piece on its way does not count.
  */
 export function courseWidth(floor: PublishedFloor, course: number): PieceFacts['width'] {
-  const widths = piecesOf(floor, course).flatMap(endWidths)
+  const widths = piecesOf(floor, course)
+    .flatMap(endWidths)
+    .filter((width) => width > A_POINT)
   const most = widths.reduce((most, width) => Math.max(most, width), 0)
   return { least: widths.reduce((least, width) => Math.min(least, width), most), most }
 }
+
+/** What a taper to a point may come to, in nanometres, before it counts as a point. */
+const A_POINT: Nm = 1000
 
 /** How wide a piece is at its two ends. */
 function endWidths({ ring }: PublishedPiece): Nm[] {
@@ -97,7 +102,11 @@ export function ripLabels(floor: PublishedFloor, options: RipLabelOptions): RipL
   const [first, last] = [firstLaid(floor), lastLaid(floor)]
   if (first === null || last === null) return []
   const label = (which: 'first' | 'last', course: PublishedCourse): RipLabel => {
-    const width = widthText(courseWidth(floor, course.course), options.units)
+    const width = widthText(
+      courseWidth(floor, course.course),
+      floor.rules.plankWidth,
+      options.units,
+    )
     const made = ripLabel(floor, { which, course, text: `${which} course ${width}` }, options)
     options.taken.add(made.plate)
     return made

@@ -1,8 +1,7 @@
 import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
-import { printLength } from '../../units/print.ts'
+import { lengthText, widthText } from '../cut-size.ts'
 import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
-import { plankStyle } from '../plank-style.ts'
 import type { JointLine, Lettering, PieceShape, Seam } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import { holds, type Occupied } from './occupied.ts'
@@ -31,15 +30,19 @@ export function pieceShapes(floor: PublishedFloor, options: PieceOptions): Piece
       cut: facts.cut,
       ring: piece.ring.map(([u, v]) => options.frame.place(u, v)),
       number: numberOf(piece, facts, options),
-      title: titleOf(piece, facts, options.units),
+      title: titleOf(piece, facts, floor.rules.plankWidth, options.units),
     }
   })
 }
 
 /** "Piece 12, course 3, from plank 9: 34 1/2" x 6 3/4", sawn at its left end". */
-function titleOf(piece: PublishedPiece, facts: PieceFacts, units: UnitStyle): string {
-  const style = plankStyle(units)
-  const size = `${printLength(facts.length, style)} x ${widthText(facts.width, style)}`
+function titleOf(
+  piece: PublishedPiece,
+  facts: PieceFacts,
+  plankWidth: Nm,
+  units: UnitStyle,
+): string {
+  const size = `${lengthText(facts, units)} x ${widthText(facts.width, plankWidth, units)}`
   const work = [
     ...(facts.cut === 'whole' ? ['a whole plank'] : []),
     ...(facts.sawnAt === 'neither end' ? [] : [`sawn at ${endsInWords(facts.sawnAt)}`]),
@@ -51,12 +54,6 @@ function titleOf(piece: PublishedPiece, facts: PieceFacts, units: UnitStyle): st
 
 function endsInWords(ends: 'left' | 'right' | 'both ends'): string {
   return ends === 'both ends' ? ends : `its ${ends} end`
-}
-
-/** One width, or the two that a taper runs between. */
-export function widthText({ least, most }: PieceFacts['width'], units: UnitStyle): string {
-  const [narrow, wide] = [printLength(least, units), printLength(most, units)]
-  return narrow === wide ? wide : `${narrow} to ${wide}`
 }
 
 /** Parts of the usual height that a number may shrink to, and how far along the piece it may stand. */

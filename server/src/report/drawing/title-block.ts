@@ -1,10 +1,9 @@
 import type { PublishedFloor } from '../../layout/published.ts'
 import { printLength } from '../../units/print.ts'
-import { plankStyle } from '../plank-style.ts'
+import { plankStyle, widthText } from '../cut-size.ts'
 import type { Cut, Shape, Swatch } from '../scene.ts'
 import { courseWidth, firstLaid, laidUpward, lastLaid } from './courses.ts'
 import { compass, north, runInWords, scaleBar, wayInWords } from './furniture.ts'
-import { widthText } from './pieces.ts'
 import { runDirections } from './run-frame.ts'
 import type { Column } from './sheet.ts'
 import type { Subject } from './subject.ts'
@@ -70,7 +69,9 @@ function floorLines(
     'plain',
   )
   const ends = [firstLaid(floor), lastLaid(floor)].map((course) =>
-    course === null ? '' : widthText(courseWidth(floor, course.course), units),
+    course === null
+      ? ''
+      : widthText(courseWidth(floor, course.course), floor.rules.plankWidth, units),
   )
   column.write(`${floor.courses.length} courses: first ${ends[0]}, last ${ends[1]}`, 0.82, 'plain')
   const { along, onward } = runDirections(floor.frame, laidUpward(floor))

@@ -1,11 +1,10 @@
 import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
-import { NM_PER_INCH, NM_PER_MM, type Nm, type UnitStyle } from '../../units/length.ts'
-import { printLength } from '../../units/print.ts'
+import type { UnitStyle } from '../../units/length.ts'
+import { lengthText, widthText } from '../cut-size.ts'
 import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
-import { plankStyle } from '../plank-style.ts'
 import type { Side } from './table.ts'
 
-export const HEAD = ['course', 'piece', 'plank', 'length', 'width', 'cut', 'rest of the plank']
+export const HEAD = ['course', 'piece', 'plank', 'length', 'width', 'cut', 'rest']
 export const SIDES: readonly Side[] = ['right', 'left', 'left', 'right', 'right', 'left', 'left']
 
 /** Whole planks that follow each other share a row. */
@@ -17,7 +16,6 @@ interface Run {
 
 /** A row for each piece that is sawn and for each run of whole planks, in the order of laying. */
 export function cutRows(floor: PublishedFloor, units: UnitStyle): readonly (readonly string[])[] {
-  const style = plankStyle(units)
   const ofCourse = Map.groupBy(floor.pieces, (piece) => piece.course)
   const restOf = rests(floor)
   return floor.courses
@@ -27,8 +25,8 @@ export function cutRows(floor: PublishedFloor, units: UnitStyle): readonly (read
       all[i - 1]?.first.course === first.course ? '' : `${first.course}`,
       range(first.piece, last.piece),
       range(first.plank, last.plank),
-      printLength(cutDown(facts.length, style), style),
-      widthText(facts, style),
+      lengthText(facts, units),
+      widthText(facts.width, floor.rules.plankWidth, units),
       cutText(facts),
       restOf(first),
     ])
@@ -50,7 +48,7 @@ function followOn({ facts, last }: Run, next: PieceFacts, piece: PublishedPiece)
   return whole && piece.piece === last.piece + 1 && piece.plank === last.plank + 1
 }
 
-/** What a plank gives besides this piece: "for piece 31" where it is sawn later, else "from piece 12". */
+/** What a plank gives besides this piece: "for 31" where that piece is laid later, else "from 12". */
 function rests({ pieces, courses }: PublishedFloor): (piece: PublishedPiece) => string {
   const ofPlank = Map.groupBy(pieces, (piece) => piece.plank)
   const order = new Map(courses.map((course) => [course.course, course.order]))
@@ -58,7 +56,7 @@ function rests({ pieces, courses }: PublishedFloor): (piece: PublishedPiece) => 
   return (piece) => {
     const others = (ofPlank.get(piece.plank) ?? []).filter((other) => other.blank !== piece.blank)
     const said = others.map((other) =>
-      laidAt(other) > laidAt(piece) ? `for piece ${other.piece}` : `from piece ${other.piece}`,
+      laidAt(other) > laidAt(piece) ? `for ${other.piece}` : `from ${other.piece}`,
     )
     return said.join(', ')
   }
@@ -68,26 +66,12 @@ function range(first: number, last: number): string {
   return first === last ? `${first}` : `${first}–${last}`
 }
 
-/** What is cut to fit is never cut too long: down to 1/16 in or to the millimetre. */
-function cutDown(length: Nm, units: UnitStyle): Nm {
-  const mark = units === 'feet-inches' || units === 'inches' ? NM_PER_INCH / 16 : NM_PER_MM
-  return Math.floor(length / mark) * mark
-}
-
-function widthText({ width }: PieceFacts, units: UnitStyle): string {
-  const [least, most] = [cutDown(width.least, units), cutDown(width.most, units)]
-  return least === most
-    ? printLength(most, units)
-    : `${printLength(least, units)} to ${printLength(most, units)}`
-}
-
 function cutText({ cut, sawnAt, shaped }: PieceFacts): string {
   if (cut === 'whole') return 'whole'
-  const ends = sawnAt === 'both ends' ? 'cut at both ends' : `cut at its ${sawnAt}`
   const parts = [
-    ...(sawnAt === 'neither end' ? [] : [ends]),
+    ...(sawnAt === 'neither end' ? [] : [`cut ${sawnAt}`]),
     ...(cut === 'rip' || cut === 'cut and rip' ? ['ripped'] : []),
-    ...(shaped ? ['cut to shape'] : []),
+    ...(shaped ? ['to shape'] : []),
   ]
   return parts.join(', ')
 }

@@ -4,11 +4,10 @@ import type { UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { breachText } from '../breach-text.ts'
 import type { Compiled } from '../compiled.ts'
+import { plankStyle, widthText } from '../cut-size.ts'
 import { courseWidth, firstLaid, laidUpward, lastLaid } from '../drawing/courses.ts'
 import { runInWords, wayInWords } from '../drawing/furniture.ts'
-import { widthText } from '../drawing/pieces.ts'
 import { runDirections } from '../drawing/run-frame.ts'
-import { plankStyle } from '../plank-style.ts'
 import { visible } from '../visible.ts'
 import { cutRows, HEAD, SIDES } from './cut-list.ts'
 import { table } from './table.ts'
@@ -36,15 +35,23 @@ function floorLines({ floor, product, published }: LaidFloor, units: UnitStyle):
     ...breachLines(published, units),
     '',
     ...table([HEAD, ...cutRows(published, units)], SIDES),
+    '',
+    ...READING,
   ]
 }
+
+const READING = [
+  '  Left and right are as the planks run. Rest: "for 31" is kept for piece 31, "from 12" is what',
+  '  piece 12 left of its plank.',
+]
 
 /** Which way everything goes, and how wide the first and last courses are. */
 function settingOut(floor: PublishedFloor, units: UnitStyle): readonly string[] {
   const [first, last] = [firstLaid(floor), lastLaid(floor)]
   if (first === null || last === null) return []
   const { along, onward } = runDirections(floor.frame, laidUpward(floor))
-  const width = (course: number) => widthText(courseWidth(floor, course), units)
+  const width = (course: number) =>
+    widthText(courseWidth(floor, course), floor.rules.plankWidth, units)
   return [
     `  Planks run ${runInWords(along)}, each course laid ${floor.rules.laid}; courses follow to the ${wayInWords(onward)}.`,
     `  First course ${width(first.course)} wide, last course ${width(last.course)}; the working line is the first one's far edge.`,

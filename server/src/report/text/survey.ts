@@ -5,7 +5,9 @@ import type { UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { areaText } from '../area-text.ts'
 import type { Compiled } from '../compiled.ts'
+import { visible } from '../visible.ts'
 import { table } from './table.ts'
+import { wrap } from './wrap.ts'
 
 /** The survey check for people: how each room closes against what its tape allows, and its checks. */
 export function surveyLines({ job, survey }: Compiled): readonly string[] {
@@ -17,7 +19,7 @@ export function surveyLines({ job, survey }: Compiled): readonly string[] {
     'Survey check',
     ...table([head, ...rows], ['left', 'right', 'left', 'left', 'right', 'right', 'left']),
     ...checkLines(measured, job.units),
-    ...survey.loops.map((loop) => loopLine(loop, job.units)),
+    ...survey.loops.flatMap((loop) => loopLines(loop, job.units)),
   ]
 }
 
@@ -77,9 +79,10 @@ function checkName(check: Check, { room }: SurveyedRoom): string {
   }
 }
 
-function loopLine(loop: Loop, units: UnitStyle): string {
+function loopLines(loop: Loop, units: UnitStyle): readonly string[] {
   const off = `${printLength(loop.east, units)} east, ${printLength(loop.north, units)} north`
   const allowed = `${printLength(loop.allowedEast, units)}, ${printLength(loop.allowedNorth, units)}`
   const verdict = loop.within ? 'allowed' : 'more than the allowed'
-  return `  The loop ${loop.rooms.join(', ')} comes round at ${loop.doorway} within ${off} (${verdict} ${allowed}).`
+  const said = `The loop ${loop.rooms.join(', ')} comes round at ${loop.doorway} within ${off} (${verdict} ${allowed}).`
+  return wrap(visible(said), 96, { first: '  ', hang: '  ' })
 }
