@@ -1,4 +1,3 @@
-import { COMMON_PRACTICE, type Source } from '../facts/source.ts'
 import type { EdgeKind } from '../job/job.ts'
 import { NM_PER_INCH, type Nm } from '../units/length.ts'
 
@@ -9,7 +8,7 @@ import { NM_PER_INCH, type Nm } from '../units/length.ts'
  * Gap belongs to the edge: base, drywall, a tub, a slider's track, a hearth and a toe-kick take the
  * product's; a flush nosing none, for the floor butts against it. Under a transition half its track and
  * a gap on each side, 3/4 in of floor in all, are missing: 3/8 in on this side. Carpet is met under
- * the same piece. At an open edge the floor runs to the edge.
+ * the same piece. At an open edge the floor runs to the edge. Source: common practice.
  */
 const GAPS: Readonly<Record<EdgeKind, Nm | 'product'>> = {
   'base kept': 'product',
@@ -27,9 +26,6 @@ const GAPS: Readonly<Record<EdgeKind, Nm | 'product'>> = {
   transition: (NM_PER_INCH * 3) / 8,
   obstacle: 'product',
 }
-
-/** Where the gaps above come from. */
-export const GAP_SOURCE: Source = COMMON_PRACTICE
 
 /** The gap at an edge: its own if the text gives one, else what its kind asks for. */
 export function gapAt(kind: EdgeKind, own: Nm | null, product: Nm): Nm {
