@@ -69,7 +69,7 @@ export interface Alternative {
 /** No floor in a house takes more; beyond it only a slip in the text would. */
 const MOST_PLANKS = 20_000
 
-/** An alternative is only weighed, so it gets a short search. */
+/** Patterns that a line or a direction is weighed by. */
 const SHORT_SEARCH = 2
 
 /**
@@ -85,12 +85,16 @@ export function layFloor(input: ToLay): LaidFloor | null {
   const start = startOf(floor, survey, area, direction.frame)
   const ground = groundOf(area, start)
   if (ground === null) return null
-  const ways = linesToTry(floor, ground, rules).map((line) => {
-    const way = tryLine(ground, line, rules, USUAL_BUDGET.patterns)
-    return { ...way, published: published(input, ground, way) }
-  })
-  const best = ways.reduce((a, b) => (isBetter(b, a) ? b : a))
-  const { trial, score } = best.search.best!
+  const ways = linesToTry(floor, ground, rules).map((line) => tryLine(ground, line, rules))
+  const chosen = ways.reduce((a, b) => (isBetter(b, a) ? b : a))
+  const search = advance(chosen.search, USUAL_BUDGET.patterns - SHORT_SEARCH)
+  const published = publishFloor(
+    { floor: floor.name.text, product: product.name.text },
+    start.frame,
+    chosen.cut,
+    planOf(search),
+  )
+  const { trial, score } = search.best!
   return {
     floor,
     product,
@@ -98,19 +102,19 @@ export function layFloor(input: ToLay): LaidFloor | null {
     net: ground.net,
     frame: start.frame,
     start,
-    line: best.line,
-    published: best.published,
+    line: chosen.line,
+    published,
     used: rules.lengths.map((each, kind) => ({ ...each, planks: trial.used[kind]! })),
     boxes: score.boxes,
     pattern: trial.pattern.words,
-    tried: best.search.tried,
+    tried: search.tried,
     alternatives: [
-      ...ways.filter((way) => way !== best).map((way) => alternative(way, lineInWords(way))),
+      ...ways.filter((way) => way !== chosen).map((way) => alternative(way, lineInWords(way))),
       ...otherDirection(input, direction.frame, rules),
     ],
     messages: [
-      ...setOutMessages({ job, floor, direction, start, line: best.line }),
-      ...breachMessages(best.published, job.units, floor.span),
+      ...setOutMessages({ job, floor, direction, start, line: chosen.line }),
+      ...breachMessages(published, job.units, floor.span),
     ],
   }
 }
@@ -152,32 +156,26 @@ function groundOf(area: FloorArea, start: Start): Ground | null {
   return net.length === 0 || start.wall.length === 0 ? null : { area, start, net }
 }
 
-/** A line, and the best plan on it. */
+/** A line, the floor cut into courses on it, and the search for its plan. */
 interface Way {
   readonly line: Line
   readonly cut: CutFloor
   readonly search: Search
 }
 
-function tryLine(ground: Ground, line: Line, rules: PlankRules, patterns: number): Way {
+/** A line is weighed by a short search, which goes on from there for the one that is taken. */
+function tryLine(ground: Ground, line: Line, rules: PlankRules): Way {
   const { area, start, net } = ground
   const setOut = { seam: line.seam, start: line.start, onward: 'down' as const }
-  const zones = zonesOf(area, start.frame, longestOf(rules))
-  const cut = problemOf(net, setOut, rules, zones)
-  return { line, cut, search: advance(begin(cut.problem), patterns) }
+  const cut = problemOf(net, setOut, rules, zonesOf(area, start.frame, longestOf(rules)))
+  return { line, cut, search: advance(begin(cut.problem), SHORT_SEARCH) }
 }
 
-function published(input: ToLay, ground: Ground, { cut, search }: Way): PublishedFloor {
-  const names = { floor: input.floor.name.text, product: input.product.name.text }
-  return publishFloor(names, ground.start.frame, cut, planOf(search))
-}
-
-function isBetter(
-  a: Way & { readonly published: PublishedFloor },
-  b: Way & { readonly published: PublishedFloor },
-): boolean {
-  const fewer = a.published.breaches.length - b.published.breaches.length
-  return fewer < 0 || (fewer === 0 && compareScores(a.search.best!.score, b.search.best!.score) < 0)
+/** Fewer breaches, then fewer narrow courses (a slanted wall's are not all seen in a problem). */
+function isBetter(a: Way, b: Way): boolean {
+  const [scoreA, scoreB] = [a.search.best!.score, b.search.best!.score]
+  const fewer = scoreA.breaches - scoreB.breaches || a.line.narrow - b.line.narrow
+  return fewer < 0 || (fewer === 0 && compareScores(scoreA, scoreB) < 0)
 }
 
 /** The line as shifted in the text; else the balanced one, and the one with the fewest narrow courses. */
@@ -189,13 +187,19 @@ function linesToTry(floor: Floor, ground: Ground, rules: PlankRules): readonly L
     length: longestOf(rules),
   }
   const balanced = balancedLine(walls, wall, lineRules)
-  if (floor.shift !== null) return [movedLine(balanced, shiftAcross(floor.shift, frame))]
+  if (floor.shift !== null) {
+    return [movedLine(balanced, shiftAcross(floor.shift, frame), walls, lineRules)]
+  }
   const least = leastNarrow(balanced, walls, lineRules)
   return least.moved === 0 ? [balanced] : [balanced, least]
 }
 
 function longestOf({ lengths }: PlankRules): Nm {
   return lengths.reduce((most, each) => Math.max(most, each.length), 0)
+}
+
+function longestOf(rules: PlankRules): Nm {
+  return rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
 }
 
 function lineInWords(way: Way): string {
@@ -214,6 +218,6 @@ function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly
   const ground = groundOf(area, startOf(free, survey, area, crosswise(frame)))
   if (ground === null) return []
   const line = linesToTry(free, ground, rules).at(-1)!
-  const way = tryLine(ground, line, rules, SHORT_SEARCH)
+  const way = tryLine(ground, line, rules)
   return [alternative(way, 'planks running the other way')]
 }

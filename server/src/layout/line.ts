@@ -3,7 +3,7 @@ import { wholeNumber } from '../units/number.ts'
 import { ratio } from '../units/ratio.ts'
 import { roundRatio } from '../units/round.ts'
 import { balanceCourses, type CourseWidths } from './balance.ts'
-import { type Rip, ripsAt, type WallAlong } from './rips.ts'
+import { ripsAt, type WallAlong } from './rips.ts'
 
 /** The working line: where the seams lie across the run. */
 export interface Line {
@@ -15,6 +15,8 @@ export interface Line {
   readonly balance: CourseWidths | null
   /** How far the line lies off its balanced place, towards high v. */
   readonly moved: Nm
+  /** About how many pieces along walls come out narrower than they may. */
+  readonly narrow: number
 }
 
 /** What a line is chosen by: the product's plank and its narrowest rip. */
@@ -38,17 +40,24 @@ export function balancedLine(
   rules: LineRules,
 ): Line {
   const start = Math.max(...startWall.map((wall) => wall.high))
+  const balance = balanceFor(walls, startWall, rules)
+  const first = wholeNumber(roundRatio(balance?.first ?? ratio(0), 'half to even'))
+  const seam = start - first
+  return { seam, start, balance, moved: 0, narrow: narrowness(walls, seam, rules) }
+}
+
+/** How the start wall's room divides; null where no wall faces it. */
+function balanceFor(
+  walls: readonly WallAlong[],
+  startWall: readonly WallAlong[],
+  rules: LineRules,
+): CourseWidths | null {
   const opposite = wallOpposite(walls, startWall)
-  if (opposite === null) return { seam: start, start, balance: null, moved: 0 }
-  const clear = {
-    most: start - opposite.low,
-    least: Math.min(...startWall.map((wall) => wall.low)) - opposite.high,
-  }
-  if (clear.most <= 0) return { seam: start, start, balance: null, moved: 0 }
-  const balance = balanceCourses(clear, rules.width, rules.narrowestRip)[0]!
-  const first = balance.first ?? ratio(0)
-  const seam = start - wholeNumber(roundRatio(first, 'half to even'))
-  return { seam, start, balance, moved: 0 }
+  if (opposite === null) return null
+  const most = Math.max(...startWall.map((wall) => wall.high)) - opposite.low
+  const least = Math.min(...startWall.map((wall) => wall.low)) - opposite.high
+  if (most <= 0) return null
+  return balanceCourses({ most, least }, rules.width, rules.narrowestRip)[0]!
 }
 
 /** The longest wall of the start wall's room that faces it. */
@@ -66,8 +75,9 @@ function wallOpposite(
 }
 
 /** The line moved towards high v. */
-export function movedLine(line: Line, by: Nm): Line {
-  return { ...line, seam: line.seam + by, moved: line.moved + by }
+export function movedLine(line: Line, by: Nm, walls: readonly WallAlong[], rules: LineRules): Line {
+  const seam = line.seam + by
+  return { ...line, seam, moved: line.moved + by, narrow: narrowness(walls, seam, rules) }
 }
 
 /**
@@ -78,19 +88,15 @@ export function movedLine(line: Line, by: Nm): Line {
 export function leastNarrow(line: Line, walls: readonly WallAlong[], rules: LineRules): Line {
   const { width } = rules
   const grid = Array.from({ length: PARTS }, (_, i) => Math.floor((i * width) / PARTS))
-  const tried = [0, ...grid, ...walls.flatMap((wall) => justWide(line, wall, rules))]
+  const tried = [...grid, ...walls.flatMap((wall) => justWide(line, wall, rules))]
   const moves = [...new Set(tried.map((by) => nearest(by, width)))].sort(
     (a, b) => Math.abs(a) - Math.abs(b) || a - b,
   )
   let best = line
-  let fewest = narrowness(ripsAt(walls, width, line.seam), rules)
   for (const by of moves) {
-    if (fewest === 0) break
-    const moved = movedLine(line, by)
-    const narrow = narrowness(ripsAt(walls, width, moved.seam), rules)
-    if (narrow >= fewest) continue
-    best = moved
-    fewest = narrow
+    if (best.narrow === 0) break
+    const moved = movedLine(line, by, walls, rules)
+    if (moved.narrow < best.narrow) best = moved
   }
   return best
 }
@@ -110,15 +116,9 @@ function nearest(by: Nm, width: Nm): Nm {
   return 2 * positive > width ? positive - width : positive + 0
 }
 
-/** About how many pieces come out narrower than they may. */
-function narrowness(rips: readonly Rip[], rules: LineRules): number {
-  return narrowRips(rips, rules).reduce(
-    (sum, { wall }) => sum + 1 + Math.floor((wall.to - wall.from) / rules.length),
-    0,
-  )
-}
-
-/** Walls along which the course comes out too narrow, or a seam runs into the wall. */
-export function narrowRips(rips: readonly Rip[], rules: LineRules): readonly Rip[] {
-  return rips.filter((rip) => rip.narrowest < rules.narrowestRip)
+/** Pieces narrower than they may be, or so: along each wall with a narrow course, a plank after another. */
+function narrowness(walls: readonly WallAlong[], seam: Nm, rules: LineRules): number {
+  return ripsAt(walls, rules.width, seam)
+    .filter((rip) => rip.narrowest < rules.narrowestRip)
+    .reduce((sum, { wall }) => sum + 1 + Math.floor((wall.to - wall.from) / rules.length), 0)
 }

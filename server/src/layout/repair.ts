@@ -28,7 +28,7 @@ export function withFewerBreaches(
   const repair: Repair = { field, jointings: [...jointings], choices: new Map() }
   for (const reach of REACHES) {
     for (const place of field.places) {
-      if (breachesAt(repair, place) > fewestAlone(repair, place)) chooseAnew(repair, place, reach)
+      if (hasAvoidable(repair, place)) chooseAnew(repair, place, reach)
     }
   }
   return repair.jointings
@@ -48,6 +48,12 @@ interface Node {
   readonly costs: number[]
   /** For each choice of the parent, this node's best choice. */
   answers: readonly number[]
+}
+
+/** Whether a stretch has more breaches than it would have standing alone. */
+function hasAvoidable(repair: Repair, place: Place): boolean {
+  const breaches = breachesAt(repair, place)
+  return breaches > 0 && breaches > fewestAlone(repair, place)
 }
 
 function breachesAt(repair: Repair, place: Place): number {

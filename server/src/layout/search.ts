@@ -87,12 +87,16 @@ export function advance(search: Search, steps: number): Search {
 
 /** Whether nothing is left to try. */
 export function isDone(search: Search): boolean {
-  return search.tried >= firstOf(search) + AGAIN.length
+  return search.tried >= firstOf(search) + (hasSeveral(search) ? 2 : AGAIN.length)
 }
 
-/** With several lengths a run begins with what suits, so that beginnings differ in their habit only. */
-function firstOf({ field }: Search): number {
-  return field.rules.lengths.length > 1 ? 2 : FIRST.length
+/** With several lengths a run begins with what suits: beginnings matter little, a pass costs much. */
+function firstOf(search: Search): number {
+  return hasSeveral(search) ? 2 : FIRST.length
+}
+
+function hasSeveral({ field }: Search): boolean {
+  return field.rules.lengths.length > 1
 }
 
 function tryNext(search: Search): Search {
