@@ -198,10 +198,6 @@ function longestOf({ lengths }: PlankRules): Nm {
   return lengths.reduce((most, each) => Math.max(most, each.length), 0)
 }
 
-function longestOf(rules: PlankRules): Nm {
-  return rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
-}
-
 function lineInWords(way: Way): string {
   return way.line.moved === 0 ? 'the balanced line' : 'a line with fewer narrow courses'
 }
