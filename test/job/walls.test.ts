@@ -157,6 +157,10 @@ describe('slants', () => {
       'incomplete slant-without-way: Which way does this slant go? Write where it takes you (3\' 0" east, 3\' 0" south) or its turn from the wall before (30° right).',
     ],
     [
+      ', 0° right',
+      'incomplete slant-without-way: Which way does this slant go? Write where it takes you (3\' 0" east, 3\' 0" south) or its turn from the wall before (30° right).',
+    ],
+    [
       ', 180° right',
       'error turn-too-far: A wall turns by less than 180° from the wall before; this says 180°.',
     ],
@@ -200,7 +204,7 @@ describe('what else a wall says', () => {
 
   it('a wall of nothing is none', () => {
     expect(said(room("  north 0\"\n  east 7'\n  south 9'\n  west 7'\n"))).toEqual([
-      '6 error size-of-nothing: 0" is no size for this north. Write what the tape shows, or ? while it is still to be taken.',
+      '6 error size-of-nothing: 0" is no size for this wall. Write what the tape shows, or ? while it is still to be taken.',
     ])
   })
 })

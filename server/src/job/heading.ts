@@ -24,15 +24,18 @@ export function headingOf(line: Entry, binding: Binding): Heading | null {
     if (astray !== undefined) binding.say(onlyForSlants(line, astray))
     return { kind: 'way', way: line.word }
   }
-  if (turn !== null) return turnSaid(turn, binding)
+  if (turn !== null) return turnSaid(line, turn, binding)
   if (offsets.length > 0) return offsetSaid(line, offsets, binding)
   if (!line.broken) binding.say(slantWithoutWay(line))
   return null
 }
 
-function turnSaid(said: Phrase, binding: Binding): Heading | null {
+function turnSaid(line: Entry, said: Phrase, binding: Binding): Heading | null {
   const figure = said.measures[0]?.figure
-  if (figure?.kind !== 'angle') return null
+  if (figure?.kind !== 'angle' || figure.degrees.n === 0n) {
+    binding.say(slantWithoutWay(line))
+    return null
+  }
   if (compare(figure.degrees, ratio(180)) >= 0) {
     const text = `A wall turns by less than 180° from the wall before; this says ${figure.text}.`
     binding.say(message('error', 'turn-too-far', said.span, text))

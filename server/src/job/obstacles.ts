@@ -4,7 +4,7 @@ import type { Binding } from './binding.ts'
 import type { Obstacle, Reading } from './job.ts'
 import type { Outline } from './outline.ts'
 import { lengthIn, measureOf, nameOf, phrasesOf } from './phrases.ts'
-import { readingOf, readingsOfSize, roleReading } from './reading.ts'
+import { readingOf, readingsOfSize, sizeReading } from './reading.ts'
 import { sizeAllowed } from './sizes.ts'
 import { wallNamed } from './wall-names.ts'
 import { eighths, isWay } from './ways.ts'
@@ -44,10 +44,10 @@ interface Size {
 
 /** Round, or east-west by north-south; "by" alone is read in that order. */
 function sizeOf(room: Outline, line: Entry, binding: Binding): Size {
-  const round = roleReading(line, 'LENGTH round', room.tape)
+  const round = sizeReading(line, 'LENGTH round', room.tape)
   const size = measureOf(line, 'SIZE')
-  const eastWest = roleReading(line, 'LENGTH east-west', room.tape)
-  const northSouth = roleReading(line, 'LENGTH north-south', room.tape)
+  const eastWest = sizeReading(line, 'LENGTH east-west', room.tape)
+  const northSouth = sizeReading(line, 'LENGTH north-south', room.tape)
   if (size !== null && round === null && eastWest === null && northSouth === null) {
     const [first, second] = readingsOfSize(size, room.tape)
     if (first.nm !== second.nm) binding.say(sizeOrderTaken(line, size.figure.text))

@@ -15,8 +15,8 @@ export function readingOf(measure: Measure, tape: Tape, plane: Plane = tape.plan
 export function readingsOfSize(measure: Measure, tape: Tape): readonly [Reading, Reading] {
   const [first, second] = measure.figure.kind === 'size' ? measure.figure.nm : [null, null]
   return [
-    lengthReading(measure, first, tape, tape.plane),
-    lengthReading(measure, second, tape, tape.plane),
+    ofSomething(lengthReading(measure, first, tape, tape.plane)),
+    ofSomething(lengthReading(measure, second, tape, tape.plane)),
   ]
 }
 
@@ -42,10 +42,21 @@ export function mainReading(line: Entry, tape: Tape): Reading {
     .filter((entry) => entry.word === 'again' && !entry.broken)
     .map((entry) => ({ measure: measureOf(entry, 'LENGTH'), plane: planeSaid(entry) ?? plane }))
     .flatMap(({ measure, plane }) => (measure === null ? [] : [readingOf(measure, tape, plane)]))
-  return { ...readingOf(measure, tape, plane), again }
+  return { ...ofSomething(readingOf(measure, tape, plane)), again }
 }
 
-/** The reading of a phrase with a role ("2' deep"), or null where the line has none. */
+/** A size of nothing is no reading; whoever asks for a size says so. */
+function ofSomething(reading: Reading): Reading {
+  return reading.nm !== null && reading.nm <= 0 ? { ...reading, nm: null } : reading
+}
+
+/** The reading of a phrase that tells a size ("2' deep"), or null where the line has none. */
+export function sizeReading(line: Entry, form: string, tape: Tape): Reading | null {
+  const reading = roleReading(line, form, tape)
+  return reading === null ? null : ofSomething(reading)
+}
+
+/** The reading of a phrase with a role, nothing included, or null where the line has none. */
 export function roleReading(line: Entry, form: string, tape: Tape): Reading | null {
   const measure = measureOf(line, form)
   return measure === null ? null : readingOf(measure, tape, planeSaid(line) ?? tape.plane)

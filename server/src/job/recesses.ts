@@ -6,7 +6,7 @@ import { type Beyond, sayThickness, thicknessOf } from './openings.ts'
 import type { Outline } from './outline.ts'
 import type { Parts } from './parts.ts'
 import { lengthIn, measureOf, nameOf } from './phrases.ts'
-import { roleReading } from './reading.ts'
+import { roleReading, sizeReading } from './reading.ts'
 import { sizeAllowed } from './sizes.ts'
 
 const WORDS = ['closet', 'alcove', 'hearth'] as const
@@ -46,8 +46,8 @@ function recessOf(
     kind,
     label: nameOf(line, 'called NAME')?.text ?? labelOf(kind, room),
     place: wall === null ? null : placeOnWall(room, { line, wall }, part, binding),
-    deep: roleReading(line, 'LENGTH deep', room.tape),
-    inside: roleReading(line, 'LENGTH inside', room.tape),
+    deep: sizeReading(line, 'LENGTH deep', room.tape),
+    inside: sizeReading(line, 'LENGTH inside', room.tape),
     leftReturn: roleReading(line, 'LENGTH left return', room.tape),
     rightReturn: roleReading(line, 'LENGTH right return', room.tape),
     thickness: kind === 'closet' ? thicknessOf(line, room, wall, beyond) : null,

@@ -1,25 +1,20 @@
-import type { Block, Entry } from '../language/tree.ts'
+import type { Entry } from '../language/tree.ts'
 import { EDGE_KINDS } from '../language/words.ts'
 import { ZERO } from '../units/ratio.ts'
 import type { Binding } from './binding.ts'
 import { headingOf } from './heading.ts'
 import type { EdgeKind, EdgeSaid, Part, Reading, Wall } from './job.ts'
 import { choiceOf, lengthIn, measureOf, nameOf, phrase } from './phrases.ts'
-import { composed, mainReading, readingOf } from './reading.ts'
+import { mainReading, readingOf } from './reading.ts'
 import { sizeAllowed } from './sizes.ts'
-import { isWallWord } from './ways.ts'
 import type { Tape } from './worth.ts'
-
-/** The wall lines of a room block, in written order. */
-export function wallLines(block: Block): readonly Entry[] {
-  return block.under.filter((entry) => isWallWord(entry.word))
-}
 
 /** One wall from its line. A line that could not be read keeps its place, with no reading. */
 export function wallOf(line: Entry, index: number, tape: Tape, binding: Binding): Wall {
   const heading = headingOf(line, binding)
-  const parts = partsOf(line, tape)
-  const reading = wallReading(line, parts, tape, binding)
+  const reading = mainReading(line, tape)
+  const measure = measureOf(line, 'LENGTH')
+  if (measure !== null) sizeAllowed(measure, 'wall', binding)
   const name = nameOf(line, 'called NAME')
   return {
     index,
@@ -31,21 +26,11 @@ export function wallOf(line: Entry, index: number, tape: Tape, binding: Binding)
     bow: bowOf(line),
     openTo: nameOf(line, 'open to ROOM'),
     stair: choiceOf(line, 'stair up|down') as Wall['stair'],
-    parts,
+    parts: partsOf(line, tape),
     edge: edgeSaid(line),
     span: line.line.span,
     broken: line.broken,
   }
-}
-
-/** A wall read only in parts is as long as they make it. */
-function wallReading(line: Entry, parts: readonly Part[], tape: Tape, binding: Binding): Reading {
-  const whole = measureOf(line, 'LENGTH')
-  if (whole !== null) sizeAllowed(whole, line.word, binding)
-  if (whole !== null || parts.length === 0) return mainReading(line, tape)
-  const readings = parts.map((part) => part.reading)
-  const span = line.under.find((entry) => entry.word === 'parts')?.line.span ?? line.wordSpan
-  return composed(total(readings), readings, readings.map((part) => part.text).join(' + '), span)
 }
 
 /** The sum of readings, or null while one of them is to be taken. */
