@@ -1,4 +1,5 @@
 import type { Compiled } from '../compile.ts'
+import { visible } from '../report/visible.ts'
 import type { FileOptions } from './command.ts'
 import { drawingOf } from './drawing.ts'
 import { EXIT, type ExitCode, worst } from './exit.ts'
@@ -36,6 +37,9 @@ export async function answerJob(
   return worst([exitOf(compiled), drawn])
 }
 
-function draw(compiled: Compiled, path: string | undefined, shell: Shell) {
-  return path === undefined ? EXIT.sound : writeFile(path, drawingOf(compiled), shell)
+async function draw(compiled: Compiled, path: string | undefined, shell: Shell): Promise<ExitCode> {
+  if (path === undefined) return EXIT.sound
+  const written = await writeFile(path, drawingOf(compiled), shell)
+  if (written === EXIT.sound) shell.err(`floorscribe: the drawing is in ${visible(path)}\n`)
+  return written
 }

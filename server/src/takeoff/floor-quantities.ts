@@ -107,10 +107,10 @@ function percentageRule(
   ]
   const more =
     count > planks.value!.n
-      ? `the percentage asks for ${count - planks.value!.n} more`
+      ? `${count - planks.value!.n} more than the layout`
       : count < planks.value!.n
-        ? `the layout needs ${planks.value!.n - count} more`
-        : 'both come to the same'
+        ? `${planks.value!.n - count} fewer than the layout, which governs`
+        : 'the same as the layout'
   return [
     quantity(
       { key: 'planks by percentage', label: 'planks by area plus percentage', unit: 'planks' },
@@ -118,7 +118,7 @@ function percentageRule(
       {
         formula: 'floor area × (1 + allowance) ÷ area of a plank',
         inputs,
-        rule: `rounded up once; for comparison only: ${more}`,
+        rule: `rounded up once; for comparison only, ${more}`,
         source: COMMON_PRACTICE,
       },
     ),

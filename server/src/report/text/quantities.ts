@@ -30,10 +30,15 @@ function rowsOf(quantities: readonly Quantity[]): readonly string[] {
     quantities.map((quantity) => [
       quantity.label,
       quantity.complete ? quantity.printed : `incomplete, ${quantity.printed} so far`,
-      quantity.key === 'planks by percentage' ? 'for comparison only' : '',
+      quantity.key === 'planks by percentage' ? afterSemicolon(quantity.derivation.rule) : '',
     ]),
     ['left', 'right', 'left'],
   )
+}
+
+/** What a rule adds after how it rounds. */
+function afterSemicolon(rule: string): string {
+  return rule.slice(rule.indexOf(';') + 1).trim()
 }
 
 function incompleteLines({ complete, incompleteBecause }: Takeoff): readonly string[] {
