@@ -3,6 +3,7 @@ import type { Check, Reading, Room } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
 import { likelyAmounts } from './amounts.ts'
 import { cornerWords, lengthWords, wallWords } from './labels.ts'
+import { repeatsDisagree } from './reading.ts'
 import type { CheckResult } from './survey.ts'
 
 /** "the diagonal from north-west to south-east". */
@@ -30,6 +31,8 @@ export function checkMessages(
   return results.flatMap((result) => {
     if (result.fixes || Math.abs(result.difference) <= result.allowed) return []
     const { check } = result
+    // Which of two repeats is wrong is asked first.
+    if (check.kind !== 'square' && repeatsDisagree(check.reading)) return []
     return [
       check.kind === 'square'
         ? notSquare(room, result, style)
@@ -77,4 +80,5 @@ export function missesWallMessage(room: Room, check: Check & { readonly kind: 'a
   return message('error', 'across-misses-wall', check.span, text)
 }
 
-const sentence = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1)
+/** A sentence that may begin with an article; names of walls stand as typed. */
+export const sentence = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1)

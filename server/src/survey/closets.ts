@@ -12,16 +12,16 @@ type Say = (message: Message) => void
 /**
  * A closet behind its opening: its floor lies outside the wall by the wall's thickness, the floor
  * between is its throat. None while its depth or the thickness is not known, which is asked for where
- * it is read.
+ * it is read. `inset` is how far the room's rim lies inside the wall's face: a kept base.
  */
 export function closetOf(
   { thing, index, frame, stretch }: Placed<Recess>,
-  style: UnitStyle,
-  say: Say,
+  inset: number,
+  { style, say }: { readonly style: UnitStyle; readonly say: Say },
 ): readonly SurveyedCloset[] {
   const deep = lengthFrom(thing.deep)
   if (thing.kind !== 'closet' || deep === null || thing.thickness === null) return []
-  const thickness = thing.thickness.value
+  const thickness = inset + thing.thickness.value
   const width = stretch.right - stretch.left
   const inside = insideOf(thing, width, style, say)
   const start = stretch.left - leftReturnOf(thing, { inside, width }, style, say)

@@ -3,14 +3,15 @@ import type { Room } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
 import { wayAlong } from './direction.ts'
 import { cornerWords, countWords, lengthWords, listWords, wallWords } from './labels.ts'
+import { SURELY_MISREAD } from './reading.ts'
 import { settlingDiagonal } from './settling.ts'
 import { type Slip, traverseSlips } from './slip.ts'
 import type { Closing } from './survey.ts'
 import { lengthOf } from './vector.ts'
 import type { ReadWall } from './walls.ts'
 
-/** Past so many times what the tape allows, a room that does not close was misread. */
-const SURELY_MISREAD = 4
+/** More suspects than these are only counted. */
+const MOST_NAMED = 6
 
 /**
  * What to say of a room that misses closing by more than its readings allow: by how much and where to,
@@ -36,7 +37,10 @@ export function closingMessage(
     only?.reading.span ?? room.name.span,
     text,
     {
-      related: slips.length < 2 ? [] : slips.map((slip) => suspect(room, slip, style)),
+      related:
+        slips.length < 2
+          ? []
+          : slips.slice(0, MOST_NAMED).map((slip) => suspect(room, slip, style)),
     },
   )
 }
@@ -68,8 +72,8 @@ function slipText(room: Room, { walls, slips, style }: Suspects): string {
     const likely = lengthWords(first.likely, style)
     return `${name} is the likely slip, ${first.amount.words}: ${likely} closes ${leftWords(first, style)}${checksWords(room, first)}.`
   }
-  const names = slips.slice(0, 6).map((slip) => wallWords(room, slip.of.index))
-  const more = slips.length > 6 ? [`${slips.length - 6} more`] : []
+  const names = slips.slice(0, MOST_NAMED).map((slip) => wallWords(room, slip.of.index))
+  const more = slips.length > MOST_NAMED ? [`${slips.length - MOST_NAMED} more`] : []
   const amounts = new Set(slips.map((slip) => slip.amount.words))
   const amount = amounts.size === 1 ? ` of ${first.amount.words}` : ''
   return `A slip${amount} in any one of ${countWords(slips.length)} walls explains it: ${listWords([...names, ...more], 'or')}. ${settlingText(room, { walls, slips, style })}`
@@ -78,8 +82,9 @@ function slipText(room: Room, { walls, slips, style }: Suspects): string {
 function settlingText(room: Room, { walls, slips }: Suspects): string {
   const diagonal = settlingDiagonal(walls, slips, 4 * walls[0]!.sigma)
   if (diagonal === null) return 'Take them again.'
-  const [from, to] = diagonal.map((corner) => cornerWords(room, corner))
-  return `A diagonal from ${from} to ${to} would settle it.`
+  const [from, to] = [diagonal.from, diagonal.to].map((corner) => cornerWords(room, corner))
+  const result = diagonal.all ? 'settle it' : 'narrow it down'
+  return `A diagonal from ${from} to ${to} would ${result}.`
 }
 
 function leftWords(slip: Slip, style: UnitStyle): string {

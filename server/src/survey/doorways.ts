@@ -3,7 +3,7 @@ import type { Point } from '../geometry/point.ts'
 import { NM_PER_INCH, type UnitStyle } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
 import { doorwayLabel } from './doorway-label.ts'
-import { type Pair, type Side, thicknessAt } from './pairing.ts'
+import { type Pair, type Side, throughAt } from './pairing.ts'
 import type { Placing } from './placing.ts'
 import type { RoomPlan } from './room-plan.ts'
 import type { Doorway } from './survey.ts'
@@ -15,6 +15,8 @@ interface Around {
   readonly placing: Placing
   readonly style: UnitStyle
   readonly say: (message: Message) => void
+  /** Rooms of which it was said already that nothing places them, as "room beyond". */
+  readonly unplaced: Set<string>
 }
 
 /**
@@ -25,7 +27,7 @@ export function doorwayOf(pair: Pair, around: Around): Doorway {
   const { near, far } = pair
   const { opening, stretch } = near.face
   const to = opening.to
-  const thickness = thicknessAt(pair) ?? 0
+  const thickness = throughAt(pair, around.plans)
   const by = around.placing.moves[near.room]!
   const ends: [Point, Point] = [movedBy(near.face.left, by), movedBy(near.face.right, by)]
   const beyond = wallBeyond(pair, thickness, around)
@@ -68,7 +70,9 @@ function wallBeyond(pair: Pair, thickness: number, around: Around): PlacedWall |
   }
   if (beyond === null) return null
   if (networks[beyond] !== networks[near.room]) {
-    around.say(placeNotKnown(near, around.plans[beyond]!))
+    const rooms = `${near.room} ${beyond}`
+    if (!around.unplaced.has(rooms)) around.say(placeNotKnown(near, around.plans[beyond]!))
+    around.unplaced.add(rooms)
     return null
   }
   const wall = wallAt(near, beyond, thickness, around)

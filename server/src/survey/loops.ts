@@ -7,12 +7,10 @@ import { doorwayLabel } from './doorway-label.ts'
 import { lengthWords, listWords } from './labels.ts'
 import type { Pair } from './pairing.ts'
 import { missAt, type Placing } from './placing.ts'
+import { SURELY_MISREAD } from './reading.ts'
 import type { RoomPlan } from './room-plan.ts'
 import type { Loop } from './survey.ts'
 import { lengthOf } from './vector.ts'
-
-/** Past so many times what the readings allow, one of them was misread. */
-const SURELY_MISREAD = 4
 
 /**
  * The doorways by which no room was placed: each closes a loop of rooms, and the vector between the
@@ -38,7 +36,7 @@ function loopAt(
   placing: Placing,
   { style, say }: { readonly style: UnitStyle; readonly say: (message: Message) => void },
 ): Loop {
-  const miss = missAt(pair, placing.moves)
+  const miss = missAt(pair, plans, placing.moves)
   const chain = chainVariance(plans, placing, pair.near, pair.far!)!
   const allowed = { east: 2 * Math.sqrt(chain.east), north: 2 * Math.sqrt(chain.north) }
   const within = Math.abs(miss.x) <= allowed.east && Math.abs(miss.y) <= allowed.north

@@ -1,7 +1,7 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Room } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
-import { checkWords } from './check-messages.ts'
+import { checkWords, sentence } from './check-messages.ts'
 import { checkDistance, type Distance } from './distance.ts'
 import { type Fixing, MOST_LOOSE_WALLS, type Solved } from './fixing.ts'
 import { cornerWords, countWords, lengthWords, listWords, wallWords } from './labels.ts'
@@ -96,7 +96,9 @@ interface Found {
 function slipText(room: Room, { slips, solved, spare, style }: Found): string {
   const [first, second] = slips
   if (first && !second) {
-    return `${distanceWords(room, first)} is the likely slip, ${first.amount.words}: with ${lengthWords(first.likely, style)} all agree.`
+    const name =
+      first.of.kind === 'check' ? sentence(distanceWords(room, first)) : distanceWords(room, first)
+    return `${name} is the likely slip, ${first.amount.words}: with ${lengthWords(first.likely, style)} all agree.`
   }
   if (first) {
     const names = slips.map(

@@ -70,7 +70,7 @@ function distanceLine(shape: Shape, from: Obstacle['from'][number], form: Form) 
   const distance = lengthFrom(from.distance)
   if (distance === null) return null
   const { out, left }: WallFrame = wallFrame(shape.corners, from.wall)
-  return { out, level: dot(out, left) - distance.nm - form.reach(out) }
+  return { out, level: dot(out, left) - shape.plane.grown - distance.nm - form.reach(out) }
 }
 
 function formOf({ round, eastWest, northSouth }: Obstacle): Form | null {

@@ -19,7 +19,7 @@ export interface Pair {
   readonly near: Side
   /** As the room beyond has it; null where that room does not write it. */
   readonly far: Side | null
-  /** The measured room beyond, written from there or not; null for any other. */
+  /** The measured room beyond, written from there or not; null for any other, or where that is not clear. */
   readonly beyond: number | null
 }
 
@@ -49,10 +49,16 @@ export function pairDoorways(
     return `${Math.min(side.room, beyond)} ${Math.max(side.room, beyond)}`
   })
   const partners = new Map<Side, Side>()
+  const unclear = new Set<Side>()
   for (const [key, group] of groups) {
     if (key === null) continue
-    for (const [a, b] of matched(group, plans, say)) {
-      if (!faceEachOther(a, b, plans, say)) continue
+    const { pairs, left } = matched(group, plans, say)
+    for (const side of left) unclear.add(side)
+    for (const [a, b] of pairs) {
+      if (!faceEachOther(a, b, plans, say)) {
+        unclear.add(a).add(b)
+        continue
+      }
       sayWidths(a, b, plans, { style, say })
       sayThickness(a, b, style, say)
       partners.set(a, b)
@@ -61,16 +67,19 @@ export function pairDoorways(
   }
   return sides.flatMap((side) => {
     const far = partners.get(side) ?? null
-    return far !== null && far.room < side.room ? [] : [{ near: side, far, beyond: beyondOf(side) }]
+    const beyond = unclear.has(side) ? null : beyondOf(side)
+    return far !== null && far.room < side.room ? [] : [{ near: side, far, beyond }]
   })
 }
 
+interface Matched {
+  readonly pairs: readonly (readonly [Side, Side])[]
+  /** Sides of which it cannot be told which is which, and was said so. */
+  readonly left: readonly Side[]
+}
+
 /** The doorways between two rooms whose two sides are known to be one. */
-function matched(
-  group: readonly Side[],
-  plans: readonly RoomPlan[],
-  say: Say,
-): readonly (readonly [Side, Side])[] {
+function matched(group: readonly Side[], plans: readonly RoomPlan[], say: Say): Matched {
   const first = Math.min(...group.map((side) => side.room))
   const here = group.filter((side) => side.room === first)
   const there = group.filter((side) => side.room !== first)
@@ -82,12 +91,15 @@ function matched(
     pairs.push([side, there.splice(same, 1)[0]!])
     return false
   })
-  if (left.length === 0 || there.length === 0) return pairs
-  const [a, b] = [left[0]!, there[0]!]
-  const lone = left.length === 1 && there.length === 1
-  if (lone && (nameOf(a) === null || nameOf(b) === null)) return [...pairs, [a, b]]
-  if (!lone) say(ambiguous(left, there, plans))
-  return pairs
+  const [a, b] = [left[0], there[0]]
+  if (!a || !b) return { pairs, left: [] }
+  if (left.length > 1 || there.length > 1) {
+    say(ambiguous(left, there, plans))
+    return { pairs, left: [...left, ...there] }
+  }
+  // Two that have different names are two doors.
+  const same = nameOf(a) === null || nameOf(b) === null
+  return { pairs: same ? [...pairs, [a, b]] : pairs, left: [] }
 }
 
 const nameOf = ({ face }: Side): string | null => face.opening.name?.key ?? null
@@ -185,13 +197,16 @@ function ownThickness({ thickness, span }: Opening) {
   return inside ? thickness : null
 }
 
-/** The wall's thickness at a doorway: as either side's own line says, else as the job does; null: nobody did. */
-export function thicknessAt({ near, far }: Pair): number | null {
+/**
+ * From the rim of the near room to the rim of the far one: the wall's thickness, as either side's own
+ * line says, else as the job does (0 while nobody did, which is asked), and a kept base on either side.
+ */
+export function throughAt({ near, far }: Pair, plans: readonly RoomPlan[]): number {
   const sides = far === null ? [near] : [near, far]
   const openings = sides.map(({ face }) => face.opening)
   const own = openings.map(ownThickness).find((thickness) => thickness !== null)
-  return (
-    (own ?? openings.map(({ thickness }) => thickness).find((thickness) => thickness !== null))
-      ?.value ?? null
-  )
+  const given = own ?? openings.find(({ thickness }) => thickness !== null)?.thickness
+  if (near.face.opening.kind === 'open side') return given?.value ?? 0
+  const bases = sides.map(({ room }) => plans[room]!.shape.plane.inset)
+  return bases.reduce((sum, inset) => sum + inset, given?.value ?? 0)
 }

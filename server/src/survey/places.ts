@@ -1,6 +1,7 @@
 import { type Message, message } from '../facts/message.ts'
 import type { OnWall, Opening, Recess, Wall } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
+import { leadAt } from './base-plane.ts'
 import { lengthWords, wallWords } from './labels.ts'
 import { allowedFor, lengthFrom } from './reading.ts'
 import type { Shape } from './shape.ts'
@@ -43,7 +44,9 @@ export function placesOf(shape: Shape, style: UnitStyle, say: Say): Places {
     }
     const jambs = jambsDisagree(thing.place, thing, style)
     if (jambs !== null) say(jambs)
-    const stretch = stretchOn(thing.place, wall, frame)
+    const corner =
+      thing.place.from === 'left' ? wall.index : (wall.index + 1) % shape.corners.length
+    const stretch = stretchOn(thing.place, wall, frame, leadOf(shape, corner))
     if (stretch === 'past' && !readPast(thing.place, wall))
       say(pastWall(shape, thing, frame, style))
     return stretch === null || stretch === 'past' ? [] : [{ thing, index, frame, stretch }]
@@ -52,6 +55,13 @@ export function placesOf(shape: Shape, style: UnitStyle, say: Say): Places {
     openings: shape.room.openings.flatMap(put),
     recesses: shape.room.recesses.flatMap(put),
   }
+}
+
+/** How far a corner of the rim lies, along its walls, beyond the corner that the tape touched. */
+function leadOf({ plane, corners }: Shape, corner: number): number {
+  if (plane.grown === 0) return 0
+  const before = wallFrame(corners, (corner + corners.length - 1) % corners.length)
+  return plane.grown * leadAt(before.along, wallFrame(corners, corner).along)
 }
 
 /** Already past the wall as it was read, which is said where the readings are typed. */

@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts'
 import { boxOf } from '../geometry/ring.ts'
 import { NM_PER_M } from '../units/length.ts'
-import { type Pair, thicknessAt } from './pairing.ts'
+import { type Pair, throughAt } from './pairing.ts'
 import { moved, type RoomPlan } from './room-plan.ts'
 import { minus, plus, times, toPoint, type Vector } from './vector.ts'
 
@@ -44,7 +44,7 @@ export function placeRooms(plans: readonly RoomPlan[], pairs: readonly Pair[]): 
       const room = Math.min(...ready.keys())
       const pair = ready.get(room)!
       ready.delete(room)
-      moves[room] = moveOf(pair, room, moves)
+      moves[room] = moveOf(pair, room, plans, moves)
       networks[room] = network
       placedBy[room] = pair
       reach(room)
@@ -68,19 +68,24 @@ export const otherRoom = ({ near, far }: Pair, room: number) =>
   near.room === room ? far!.room : near.room
 
 /** From the middle of the face in the placed room, out through the wall, to the room's own middle. */
-function moveOf(pair: Pair, room: number, moves: readonly Point[]): Point {
+function moveOf(
+  pair: Pair,
+  room: number,
+  plans: readonly RoomPlan[],
+  moves: readonly Point[],
+): Point {
   const { near, far } = pair
   const [own, placed] = near.room === room ? [near, far!] : [far!, near]
   const at = plus(placed.face.middle, moves[placed.room]!)
-  const through = times(placed.face.frame.out, thicknessAt(pair) ?? 0)
+  const through = times(placed.face.frame.out, throughAt(pair, plans))
   return toPoint(minus(plus(at, through), own.face.middle))
 }
 
 /** From a doorway's middle in its near room to its middle in the far one, less the wall between. */
-export function missAt(pair: Pair, moves: readonly Point[]): Vector {
+export function missAt(pair: Pair, plans: readonly RoomPlan[], moves: readonly Point[]): Vector {
   const { near, far } = pair
   const from = plus(near.face.middle, moves[near.room]!)
-  const through = times(near.face.frame.out, thicknessAt(pair) ?? 0)
+  const through = times(near.face.frame.out, throughAt(pair, plans))
   return minus(plus(far!.face.middle, moves[far!.room]!), plus(from, through))
 }
 

@@ -35,3 +35,20 @@ export function takenOf(reading: Reading): readonly Length[] {
 export function allowedFor(sigmas: readonly number[]): number {
   return 2 * Math.sqrt(sigmas.reduce((sum, sigma) => sum + sigma * sigma, 0))
 }
+
+/** Past so many times what is allowed, a reading is no longer rough but wrong: an error, not a warning. */
+export const SURELY_MISREAD = 4
+
+/** Whether a reading and its repeats lie farther apart than two readings may. */
+export function repeatsDisagree(reading: Reading): boolean {
+  const spread = repeatSpread(reading)
+  return spread !== null && spread.most - spread.least > spread.allowed
+}
+
+/** The least and the greatest of a reading and its repeats, and how far apart they may lie. */
+export function repeatSpread(reading: Reading) {
+  const taken = [...takenOf(reading)].sort((a, b) => a.nm - b.nm)
+  const [least, most] = [taken[0], taken[taken.length - 1]]
+  if (!least || !most) return null
+  return { least: least.nm, most: most.nm, allowed: allowedFor([least.sigma, most.sigma]) }
+}

@@ -39,7 +39,7 @@ export function planOf(shape: Shape, style: UnitStyle): RoomPlan {
   return {
     shape,
     outline,
-    closets: places.recesses.flatMap((place) => closetOf(place, style, say)),
+    closets: places.recesses.flatMap((place) => closetOf(place, shape.plane.inset, { style, say })),
     obstacles: [...hearths, ...others],
     faces: facesOf(places),
     messages,

@@ -7,29 +7,49 @@ import type { ReadWall } from './walls.ts'
 const MOST_WALLS = 24
 const MOST_SUSPECTS = 8
 
+/** A diagonal, and whether it tells each suspect from every other or only some of them. */
+export interface Settling {
+  readonly from: number
+  readonly to: number
+  readonly all: boolean
+}
+
 /**
- * The further diagonal that would tell suspects apart: the one whose lengths, were each of them the
- * slip in turn, lie farthest from each other. Null where none tells them all apart by `least`.
+ * The further diagonal that tells most suspects apart: were each of them the slip in turn, its length
+ * would come out different by more than `least`. It parts them into those on one side of it and those
+ * on the other, so that it settles the matter between two. Of equal ones the clearest is taken.
  */
 export function settlingDiagonal(
   walls: readonly ReadWall[],
   suspects: readonly Slip[],
   least: number,
-): readonly [number, number] | null {
+): Settling | null {
   if (walls.length > MOST_WALLS || suspects.length > MOST_SUSPECTS) return null
   const shapes = suspects.map((slip) => spreadCorners(withSlip(walls, slip)))
-  let best: readonly [number, number] | null = null
-  let widest = least
-  for (let from = 0; from < walls.length; from++) {
-    for (let to = from + 2; to < walls.length; to++) {
-      const apart = leastApart(shapes.map((corners) => diagonal(corners, from, to)))
-      if (apart > widest + 1) {
-        widest = apart
-        best = [from, to]
-      }
-    }
+  const pairs = (suspects.length * (suspects.length - 1)) / 2
+  let best: Settling | null = null
+  let [most, clearest] = [0, 0]
+  for (const [from, to] of diagonals(walls.length)) {
+    const apart = differences(shapes.map((corners) => diagonal(corners, from, to)))
+    const told = apart.filter((difference) => difference > least)
+    const clear = told.reduce((sum, difference) => sum + difference, 0)
+    if (told.length < most || told.length === 0) continue
+    // A nanometre more is none: equal diagonals keep their order.
+    if (told.length === most && clear <= clearest + 1) continue
+    best = { from, to, all: told.length === pairs }
+    most = told.length
+    clearest = clear
   }
   return best
+}
+
+/** Pairs of corners that no wall joins. */
+function diagonals(count: number): readonly (readonly [number, number])[] {
+  const found: (readonly [number, number])[] = []
+  for (let from = 0; from < count; from++) {
+    for (let to = from + 2; to < count && to - from < count - 1; to++) found.push([from, to])
+  }
+  return found
 }
 
 function withSlip(walls: readonly ReadWall[], slip: Slip): readonly ReadWall[] {
@@ -39,7 +59,6 @@ function withSlip(walls: readonly ReadWall[], slip: Slip): readonly ReadWall[] {
 const diagonal = (corners: readonly Vector[], from: number, to: number) =>
   lengthOf(minus(corners[to]!, corners[from]!))
 
-function leastApart(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b)
-  return sorted.slice(1).reduce((least, value, i) => Math.min(least, value - sorted[i]!), Infinity)
+function differences(values: readonly number[]): readonly number[] {
+  return values.flatMap((a, i) => values.slice(i + 1).map((b) => Math.abs(a - b)))
 }

@@ -2,6 +2,7 @@ import { type Message, message } from '../facts/message.ts'
 import type { Ring } from '../geometry/point.ts'
 import type { Room } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
+import { type BasePlane, basePlaneMessage, basePlaneOf, grownCorners } from './base-plane.ts'
 import { checkMessages, missesWallMessage } from './check-messages.ts'
 import { closedByDistances, closingOf } from './closing.ts'
 import { closingMessage } from './closing-message.ts'
@@ -12,12 +13,13 @@ import {
   solvedMessages,
   tooManyLooseWalls,
 } from './loose-messages.ts'
+import { repeatsDisagree } from './reading.ts'
 import { missesWall, solvedChecks, traverseChecks } from './shape-checks.ts'
 import { shapeFault } from './shape-faults.ts'
 import { spreadCorners } from './spread.ts'
 import type { CheckResult, Closing, SurveyedRoom } from './survey.ts'
+import { twiceSaidMessages } from './twice-said.ts'
 import { toPoint, type Vector } from './vector.ts'
-import { wallMessages } from './wall-messages.ts'
 import { isRightAngled, type ReadWall, readWalls } from './walls.ts'
 
 /** A room by itself, its first corner at the origin. */
@@ -26,8 +28,10 @@ export interface Shape {
   readonly status: SurveyedRoom['status']
   /** Empty unless measured. */
   readonly walls: readonly ReadWall[]
-  /** Corner i begins wall i, clockwise; whole nanometres. Empty unless measured. */
+  /** Corner i begins wall i, clockwise; whole nanometres. The floor's rim. Empty unless measured. */
   readonly corners: Ring
+  /** Where that rim lies from what the tape touched, and from the wall. */
+  readonly plane: BasePlane
   readonly closing: Closing | null
   readonly checks: readonly CheckResult[]
   readonly messages: readonly Message[]
@@ -41,12 +45,14 @@ export function shapeOf(room: Room, style: UnitStyle): Shape {
   if (room.broken) return without(room, 'broken')
   if (room.walls.length === 0) return without(room, 'not measured')
   const walls = room.unfinished || room.walls.length < 3 ? null : readWalls(room)
-  if (walls === null) return without(room, 'unfinished', wallMessages(room, style))
+  if (walls === null) return without(room, 'unfinished', twiceSaidMessages(room, style))
   if (walls.reduce((sum, { nm }) => sum + nm, 0) > LONGEST_PERIMETER) {
     return without(room, 'broken', [tooLarge(room)])
   }
   const shape = room.outOfSquare ? solved(room, walls, style) : squaredUp(room, walls, style)
-  return { ...shape, messages: [...wallMessages(room, style), ...shape.messages] }
+  const base = basePlaneMessage(room)
+  const asked = base === null ? [] : [base]
+  return { ...shape, messages: [...asked, ...twiceSaidMessages(room, style), ...shape.messages] }
 }
 
 function without(
@@ -54,7 +60,8 @@ function without(
   status: SurveyedRoom['status'],
   messages: readonly Message[] = [],
 ): Shape {
-  return { room, status, walls: [], corners: [], closing: null, checks: [], messages }
+  const plane = { grown: 0, inset: 0 }
+  return { room, status, walls: [], corners: [], plane, closing: null, checks: [], messages }
 }
 
 function squaredUp(room: Room, walls: readonly ReadWall[], style: UnitStyle): Shape {
@@ -63,7 +70,10 @@ function squaredUp(room: Room, walls: readonly ReadWall[], style: UnitStyle): Sh
   const checks = traverseChecks(room, walls, corners)
   const messages = closing.within
     ? checkMessages(room, checks, style)
-    : [closingMessage(room, { walls, closing, style })]
+    : room.walls.some((wall) => repeatsDisagree(wall.reading))
+      ? // Which of two repeats is wrong is asked first: the mean of both closes nothing.
+        []
+      : [closingMessage(room, { walls, closing, style })]
   return rounded({ room, walls, closing, checks, messages }, corners, style)
 }
 
@@ -91,11 +101,12 @@ function solved(room: Room, walls: readonly ReadWall[], style: UnitStyle): Shape
 
 /** The one rounding of the corners, and whether they make a shape. */
 function rounded(
-  parts: Omit<Shape, 'status' | 'corners'>,
+  parts: Omit<Shape, 'status' | 'corners' | 'plane'>,
   unrounded: readonly Vector[],
   style: UnitStyle,
 ): Shape {
-  const corners = unrounded.map(toPoint)
+  const plane = basePlaneOf(parts.room)
+  const corners = grownCorners(unrounded, plane.grown).map(toPoint)
   const fault = shapeFault(parts.room, corners, style)
   const missing = parts.room.checks.flatMap((check) =>
     check.kind === 'across' && missesWall(check, unrounded)
@@ -103,7 +114,7 @@ function rounded(
       : [],
   )
   const messages = [...parts.messages, ...missing]
-  if (fault === null) return { ...parts, status: 'measured', corners, messages }
+  if (fault === null) return { ...parts, status: 'measured', corners, plane, messages }
   const { closing } = parts
   return { ...without(parts.room, 'broken', [...messages, fault]), closing }
 }

@@ -16,12 +16,14 @@ export type OnWallFound = Stretch | 'past' | null
 
 /**
  * Where a thing stands on its wall. One that ends past the wall by no more than its readings allow is
- * moved back onto it.
+ * moved back onto it. `lead` is how far the corner that it was read from lies beyond what the tape
+ * touched there.
  */
-export function stretchOn(place: OnWall, wall: Wall, frame: WallFrame): OnWallFound {
+export function stretchOn(place: OnWall, wall: Wall, frame: WallFrame, lead = 0): OnWallFound {
   const read = hooked(place)
   if (read === null) return null
-  const { near, far, sigma } = read
+  const { sigma } = read
+  const [near, far] = [read.near + lead, read.far + lead]
   const [left, right] =
     place.from === 'left' ? [near, far] : [frame.length - far, frame.length - near]
   const slack = allowedFor([wall.reading.sigma, place.distance.sigma, place.width.sigma])

@@ -29,7 +29,8 @@ export function survey(job: Job): Survey {
   const pairs = pairDoorways(plans, style, say)
   const placing = placeRooms(plans, pairs)
   const loops = loopsOf(plans, pairs, placing, { style, say })
-  const doorways = pairs.map((pair) => doorwayOf(pair, { plans, placing, style, say }))
+  const around = { plans, placing, style, say, unplaced: new Set<string>() }
+  const doorways = pairs.map((pair) => doorwayOf(pair, around))
   const rooms = plans.map((plan, i) => surveyed(plan, i, plans, placing))
   for (const { room, checks } of rooms) {
     const ties = checks.filter(({ check }) => check.kind === 'room tie')

@@ -1,4 +1,5 @@
 import type { Room, Wall } from '../job/job.ts'
+import { leadAt, otherPlane } from './base-plane.ts'
 import { directionsOf } from './direction.ts'
 import { type Length, lengthFrom } from './reading.ts'
 import type { Course } from './traverse.ts'
@@ -11,14 +12,23 @@ export interface ReadWall extends Length {
   readonly direction: Vector
 }
 
-/** All walls of a room, or null while one of them is still to be taken. */
+/**
+ * All walls of a room, or null while one of them is still to be taken. One read to another plane than
+ * the others is brought to theirs.
+ */
 export function readWalls(room: Room): readonly ReadWall[] | null {
   const directions = directionsOf(room.walls.map((wall) => wall.heading))
+  const farther = otherPlane(room)
   const walls: ReadWall[] = []
   for (const wall of room.walls) {
     const length = lengthFrom(wall.reading)
     if (length === null) return null
-    walls.push({ ...length, wall, direction: directions[wall.index]! })
+    const direction = directions[wall.index]!
+    const leads =
+      leadAt(directions.at(wall.index - 1)!, direction) +
+      leadAt(direction, directions[(wall.index + 1) % directions.length]!)
+    const nm = length.nm - leads * farther(wall.reading)
+    walls.push({ nm, sigma: length.sigma, wall, direction })
   }
   return walls
 }
