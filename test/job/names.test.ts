@@ -162,6 +162,14 @@ describe('walls and corners with names of their own', () => {
   })
 })
 
+it('two doorways of one room have two names', () => {
+  const doors =
+    '    door 30", 1\' from left, to a, called slider\n    door 30", 6\' from left, to a, called Slider\n'
+  expect(said(`${HEAD}room a\nroom den\n${WALLS}${doors}`)).toEqual([
+    '12 error name-twice: Slider is already the name of a doorway, on line 11. Give this one another name.',
+  ])
+})
+
 describe('closets', () => {
   const closet = '    closet    2\' 0", 1\' 0" from left, 2\' 0" deep\n'
 

@@ -26,13 +26,11 @@ export function sayWhatDoesNotFit(
   const byWall = Map.groupBy(things, (thing) => thing.place?.wall ?? null)
   for (const wall of walls) {
     const here = (byWall.get(wall.index) ?? []).flatMap((thing) => stretchOf(thing, wall))
-    const outside = here.filter((stretch) => isOutside(stretch, wall))
-    for (const stretch of outside) binding.say(doesNotFit(stretch, wall, binding))
-    sayOverlaps(
-      here.filter((stretch) => !outside.includes(stretch)),
-      wall,
-      binding,
+    const { inside = [], outside = [] } = Object.groupBy(here, (stretch) =>
+      isOutside(stretch, wall) ? 'outside' : 'inside',
     )
+    for (const stretch of outside) binding.say(doesNotFit(stretch, wall, binding))
+    sayOverlaps(inside, wall, binding)
   }
 }
 

@@ -35,6 +35,22 @@ export function directory<T extends Named>(
   return known
 }
 
+/** Things of one room by their names, where they have any. A name given twice means the first. */
+export function byNameOnce<T extends { readonly name: Name | null }>(
+  kind: string,
+  things: readonly T[],
+  binding: Binding,
+): ReadonlyMap<string, T> {
+  const known = new Map<string, T>()
+  for (const thing of things) {
+    if (thing.name === null) continue
+    const first = known.get(thing.name.key)
+    if (first === undefined) known.set(thing.name.key, thing)
+    else binding.say(nameTwice(kind, thing.name, first.name!, binding))
+  }
+  return known
+}
+
 /** A name that nothing has. */
 export interface Unknown {
   /** As in "No room is called hal.": "room", "wall of den". */

@@ -1,7 +1,7 @@
 import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Wall } from './job.ts'
-import { nameTwice } from './names.ts'
+import { byNameOnce } from './names.ts'
 import { type Order, orderOf } from './order.ts'
 import { nameOf } from './phrases.ts'
 import { said } from './sentence.ts'
@@ -39,8 +39,7 @@ export function outlineOf(block: Block, name: Name, tape: Tape, binding: Binding
   const lines = block.under.filter((entry) => isWallWord(entry.word))
   const walls = lines.map((line, index) => wallOf(line, index, tape, binding))
   const corners = cornersNamed(block, lines.length)
-  refuseTwice('wall', walls, binding)
-  refuseTwice('corner', corners, binding)
+  byNameOnce('corner', corners, binding)
   const order = orderOf({ room: said(name.text), block, lines, walls }, binding)
   return {
     name,
@@ -50,7 +49,7 @@ export function outlineOf(block: Block, name: Name, tape: Tape, binding: Binding
     lines,
     indexOf: new Map(lines.map((line, index) => [line, index])),
     byWord: Map.groupBy(walls, ({ index }) => lines[index]!.word),
-    byName: new Map(walls.flatMap((wall) => (wall.name === null ? [] : [[wall.name.key, wall]]))),
+    byName: byNameOnce('wall', walls, binding),
     hasBrokenLine: block.under.some((entry) => entry.broken),
     corners,
     order,
@@ -67,18 +66,4 @@ function cornersNamed(block: Block, walls: number): readonly NamedCorner[] {
     if (name !== null && walls > 0) corners.push({ name, corner: before % walls })
   }
   return corners
-}
-
-function refuseTwice(
-  kind: string,
-  things: readonly { readonly name: Name | null }[],
-  binding: Binding,
-): void {
-  const first = new Map<string, Name>()
-  for (const { name } of things) {
-    if (name === null) continue
-    const before = first.get(name.key)
-    if (before !== undefined) binding.say(nameTwice(kind, name, before, binding))
-    else first.set(name.key, name)
-  }
 }

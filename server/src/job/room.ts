@@ -5,6 +5,7 @@ import { sayWhatDoesNotFit } from './fits.ts'
 import { sayHowRead } from './how-read.ts'
 import type { BaseSaid, Room } from './job.ts'
 import { allLines, notesIn } from './lines.ts'
+import { byNameOnce } from './names.ts'
 import { obstaclesOf } from './obstacles.ts'
 import { type Beyond, openingsOf, sayWhatOpeningLacks } from './openings.ts'
 import type { Outline } from './outline.ts'
@@ -43,6 +44,11 @@ export function roomOf(outline: Outline, around: Around, binding: Binding): Room
     broken: order === 'wrong' || block.broken || allLines(block.under).some(binding.isWrong),
     unfinished: isUnfinished(outline),
   }
+  byNameOnce(
+    'doorway',
+    openings.filter(({ kind }) => kind !== 'open side'),
+    binding,
+  )
   for (const opening of openings) sayWhatOpeningLacks(opening, binding)
   for (const recess of recesses) sayWhatRecessLacks(recess, binding)
   sayWhatDoesNotFit(walls, [...openings, ...recesses], binding)
