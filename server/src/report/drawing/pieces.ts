@@ -63,11 +63,15 @@ const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88,
 /** The largest free place; over other lettering only where the piece has no other. */
 function numberOf(piece: PublishedPiece, facts: PieceFacts, options: PieceOptions): Lettering {
   const usual = Math.min(options.em * 0.72, facts.width.most * 0.62)
-  const tries = HEIGHTS.flatMap((part) =>
-    PLACES.map((place) => numberAt(piece, place, usual * part, options)),
-  ).filter((number) => number !== null)
-  const free = tries.find((number) => !options.taken.hits(groundOf(number)))
-  return free ?? tries[0] ?? numberInBox(piece, 0.5, usual * 0.28, options)
+  let largest: Lettering | null = null
+  for (const part of HEIGHTS)
+    for (const place of PLACES) {
+      const number = numberAt(piece, place, usual * part, options)
+      if (number === null) continue
+      largest ??= number
+      if (!options.taken.hits(groundOf(number))) return number
+    }
+  return largest ?? numberInBox(piece, 0.5, usual * 0.28, options)
 }
 
 /** The number at a place along the piece, or null where it would leave the piece. */
