@@ -75,7 +75,7 @@ function boxesOf(
     )
     return roundRatio(ratio(use, perBox), 'up')
   })
-  const count = byLength.reduce((most, boxes) => (boxes > most ? boxes : most), byAll)
+  const count = largest([byAll, ...byLength])
   return quantity({ key: 'boxes', label: 'boxes', unit: 'boxes' }, ratio(count), {
     formula:
       product.lengths.length === 1
@@ -89,6 +89,10 @@ function boxesOf(
     ],
     rule: 'rounded up once',
   })
+}
+
+function largest(counts: readonly bigint[]): bigint {
+  return counts.toSorted((a, b) => (a < b ? 1 : a > b ? -1 : 0))[0]!
 }
 
 function leftOver(
