@@ -20,7 +20,7 @@ import { readLength } from '../../server/src/units/tape.ts'
 
 /** Jobs by hand, without the language: each thing gets a span of its own, in the order it is made. */
 let place = 0
-export const span = (): Span => {
+const span = (): Span => {
   place += 100
   return { file: 'job.floor', start: place, end: place + 10 }
 }

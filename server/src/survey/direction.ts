@@ -57,7 +57,7 @@ function turnedRight(base: Vector, degrees: Ratio): Vector {
 }
 
 /** The eight ways a wall's outside may be said to lie, from the direction in which it is walked. */
-export function wayOut(walked: Vector): Way {
+function wayOut(walked: Vector): Way {
   const out = { x: -walked.y, y: walked.x }
   let best = 0
   for (let i = 1; i < WAYS.length; i++) {

@@ -25,7 +25,7 @@ export function wallDistance({ nm, sigma, wall }: ReadWall, count: number): Dist
   }
 }
 
-export type Fixer = Exclude<ShapeCheck, { kind: 'square' }>
+type Fixer = Exclude<ShapeCheck, { kind: 'square' }>
 
 /** A check reading as a distance, or null while it is still to be taken. */
 export function checkDistance(check: Fixer, index: number, count: number): Distance | null {

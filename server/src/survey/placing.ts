@@ -1,8 +1,9 @@
 import type { Point } from '../geometry/point.ts'
 import { boxOf } from '../geometry/ring.ts'
 import { NM_PER_M } from '../units/length.ts'
-import { type Pair, throughAt } from './pairing.ts'
+import type { Pair } from './pairing.ts'
 import { moved, type RoomPlan } from './room-plan.ts'
+import { throughAt } from './through.ts'
 import { minus, plus, times, toPoint, type Vector } from './vector.ts'
 
 /** How the rooms lie together. */

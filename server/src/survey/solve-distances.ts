@@ -39,7 +39,7 @@ function onFirstWall(corners: readonly Vector[], way: Vector): Vector[] {
 }
 
 /** How each distance grows with each unknown, by nudging it both ways. */
-export function jacobian(
+function jacobian(
   distances: readonly Distance[],
   corners: readonly Vector[],
   way: Vector,

@@ -4,7 +4,7 @@ import { cross, directionOf, leftOf, lengthOf, minus, plus, times, type Vector }
  * The corner of a triangle at distance `fromA` from a and `fromB` from b, on the side of a → b where
  * `near` lies. Null where the three lengths make no triangle.
  */
-export function apex(
+function apex(
   a: Vector,
   b: Vector,
   { fromA, fromB, near }: { readonly fromA: number; readonly fromB: number; readonly near: Vector },

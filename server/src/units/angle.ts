@@ -33,11 +33,6 @@ export function cosineOfDegrees(degrees: Ratio): number {
   return sineOfDegrees({ n: degrees.n + 90n * degrees.d, d: degrees.d })
 }
 
-/** Degrees to radians, as a double. */
-export function toRadians(degrees: Ratio): number {
-  return (ratioToDouble(degrees) * PI) / 180
-}
-
 /** Radians to degrees, as a double. */
 export function toDegrees(radians: number): number {
   return (radians * 180) / PI

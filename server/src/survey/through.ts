@@ -1,0 +1,25 @@
+import type { Opening } from '../job/job.ts'
+import type { Pair } from './pairing.ts'
+import type { RoomPlan } from './room-plan.ts'
+
+/** A thickness that the opening's own line gives, not the job's. */
+export function ownThickness({ thickness, span }: Opening) {
+  const own = thickness?.span ?? null
+  const inside =
+    own !== null && own.file === span.file && own.start >= span.start && own.end <= span.end
+  return inside ? thickness : null
+}
+
+/**
+ * From the rim of the near room to the rim of the far one: the wall's thickness, as either side's own
+ * line says, else as the job does (0 while nobody did, which is asked), and a kept base on either side.
+ */
+export function throughAt({ near, far }: Pair, plans: readonly RoomPlan[]): number {
+  const sides = far === null ? [near] : [near, far]
+  const openings = sides.map(({ face }) => face.opening)
+  const own = openings.map(ownThickness).find((thickness) => thickness !== null)
+  const given = own ?? openings.find(({ thickness }) => thickness !== null)?.thickness
+  if (near.face.opening.kind === 'open side') return given?.value ?? 0
+  const bases = sides.map(({ room }) => plans[room]!.shape.plane.inset)
+  return bases.reduce((sum, inset) => sum + inset, given?.value ?? 0)
+}
