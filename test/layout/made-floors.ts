@@ -56,8 +56,12 @@ export function floorOf(boxes: readonly Box[], rules: PlankRules, seam = 0): Pro
   }))
   const stretches: OpenStretch[] = []
   for (const { course, low, high } of courses) stretches.push(...cut(nm, course, low, high))
-  const numbered = stretches.map((stretch, id) => ({ ...stretch, id }))
+  const numbered = stretches.map((stretch, id) => ({ ...stretch, id, area: areaOf(stretch.bands) }))
   return { courses, stretches: numbered, contacts: contactsOf(numbered, courses), rules }
+}
+
+function areaOf(bands: readonly Band[]): number {
+  return bands.reduce((sum, band) => sum + (band.to - band.from) * (band.high - band.low), 0)
 }
 
 function cut(

@@ -22,7 +22,7 @@ export function boundOf(
     return { planks, boxes: Math.ceil(planks / rules.lengths[0]!.perBox) }
   }
   const perBox = rules.lengths.reduce((sum, each) => sum + each.length * each.perBox, 0)
-  const area = places.reduce((sum, place) => sum + areaOf(place), 0)
+  const area = places.reduce((sum, place) => sum + place.area, 0)
   return { planks, boxes: Math.max(0, Math.ceil(area / (perBox * rules.width) - ROUNDING)) }
 }
 
@@ -34,27 +34,47 @@ function least(places: readonly Place[], rules: PlankRules, weight: Weight): num
 /** The least weight of all blanks of a stretch: as many whole planks as it holds, and one piece more. */
 function leastOf(place: Place, rules: PlankRules, weight: Weight): number {
   const plank = longest(rules)
-  if (place.across === null) return weight.partly(areaOf(place) / (plank * rules.width))
-  const whole = Math.floor(place.length / plank)
-  const rest = place.length - whole * plank
-  const across = weight.across(place.across.width, rules)
+  const box = boxOf(place)
+  const rest = box.length % plank
+  const whole = (box.length - rest) / plank
   const last = rest > 0 ? weight.along(rest, rules) : 0
-  return across * (whole + last)
+  const full = weight.across(box.width, rules) * (whole + last)
+  // The floor in the box weighs so much less, by the most that any of it can weigh.
+  const missing = box.length * box.width - place.area
+  const heaviest = missing > box.length ? weight.heaviest(rules) : 0
+  return Math.max(weight.lightest(rules) * place.area, full - heaviest * missing)
+}
+
+/** The least rectangle along the planks that a stretch fits in. */
+function boxOf(place: Place): { readonly length: Nm; readonly width: Nm } {
+  const low = place.bands.reduce((least, band) => Math.min(least, band.low), place.course.high)
+  const high = place.bands.reduce((most, band) => Math.max(most, band.high), place.course.low)
+  return { length: place.length, width: high - low }
 }
 
 /** Weight of a blank, as shares of the longest plank along and across; a whole plank weighs 1. */
 interface Weight {
   readonly along: (length: Nm, rules: PlankRules) => number
   readonly across: (width: Nm, rules: PlankRules) => number
-  /** For a stretch of several widths: its area in planks, where area is never more than the weight. */
-  readonly partly: (area: number) => number
+  /** The least and the most that a square nm of a blank weighs, whatever its shape. */
+  readonly lightest: (rules: PlankRules) => number
+  readonly heaviest: (rules: PlankRules) => number
 }
 
+const byArea = (rules: PlankRules) => 1 / (longest(rules) * rules.width)
+const nothing = () => 0
+const anything = () => Infinity
+
 const WEIGHTS: readonly Weight[] = [
-  { along: grownAlong, across: grownAcross, partly: (area) => area },
-  { along: sharedAlong, across: (width, rules) => width / rules.width, partly: (area) => area },
-  { along: grownAlong, across: alone, partly: () => 0 },
-  { along: sharedAlong, across: alone, partly: () => 0 },
+  { along: grownAlong, across: grownAcross, lightest: byArea, heaviest: anything },
+  {
+    along: sharedAlong,
+    across: (width, rules) => width / rules.width,
+    lightest: byArea,
+    heaviest: (rules) => 1 / (sharedLength(rules) * rules.width),
+  },
+  { along: grownAlong, across: alone, lightest: nothing, heaviest: anything },
+  { along: sharedAlong, across: alone, lightest: nothing, heaviest: anything },
 ]
 
 function grownAlong(length: Nm, rules: PlankRules): number {
@@ -68,8 +88,12 @@ function grownAcross(width: Nm, rules: PlankRules): number {
 
 /** Length over what two pieces of one plank share; a piece that leaves no room weighs a whole plank. */
 function sharedAlong(length: Nm, rules: PlankRules): number {
-  const shared = longest(rules) - rules.kerfAcross - rules.toSpare
+  const shared = sharedLength(rules)
   return length >= shared ? 1 : length / shared
+}
+
+function sharedLength(rules: PlankRules): Nm {
+  return Math.max(1, longest(rules) - rules.kerfAcross - rules.toSpare)
 }
 
 /** 1 for a width that no second one fits beside, else nothing. */
@@ -79,8 +103,4 @@ function alone(width: Nm, rules: PlankRules): number {
 
 function longest(rules: PlankRules): Nm {
   return rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
-}
-
-function areaOf(place: Place): number {
-  return place.bands.reduce((sum, band) => sum + (band.to - band.from) * (band.high - band.low), 0)
 }

@@ -96,6 +96,7 @@ function stretchOf(
     course,
     from: west,
     to: east,
+    area: areaOf(part),
     bands,
     posts: part.holes.map(({ points }) => {
       const box = boxOf(points)
@@ -103,4 +104,16 @@ function stretchOf(
     }),
     doorways: inZones(bands, zones),
   }
+}
+
+/** By trapezoids from its lower left corner, so that the products stay small and hardly round. */
+function areaOf({ rim, holes }: Part): number {
+  const { west, south } = boxOf(rim.points)
+  const twice = [rim, ...holes].flatMap(({ points }) =>
+    points.map((from, i) => {
+      const to = points[(i + 1) % points.length]!
+      return (from.x - west) * (to.y - south) - (to.x - west) * (from.y - south)
+    }),
+  )
+  return twice.reduce((sum, each) => sum + each, 0) / 2
 }

@@ -41,6 +41,8 @@ export interface Stretch {
   readonly course: number
   readonly from: Nm
   readonly to: Nm
+  /** Square nm of floor in it: less than its bands where an edge slants. Good to 15 digits. */
+  readonly area: number
   /** What lies in it across, piecewise along u, left to right without holes between bands. */
   readonly bands: readonly Band[]
   /** Where a hole sits inside the course: a joint must fall strictly inside, else the piece is parted. */

@@ -25,19 +25,19 @@ export interface Search {
 const FIRST: readonly Pattern[] = [
   pattern([1, 1], 0.8, 1),
   pattern([2, 5], 0.7, 0.1),
+  pattern([1, 2], 0.8, 0.05),
   pattern([3, 4], 1, 0.1),
   pattern([1, 2], 0.9, 0.3),
-  pattern([1, 4], 0.9, 0.3),
   pattern([2, 5], 0.5, 1),
 ]
 
 const AGAIN: readonly Pattern[] = [
+  pattern([1, 1], 0.8, 0.05),
   pattern([1, 1], 0.9, 0.3),
   pattern([1, 1], 0.7, 0.3),
   pattern([1, 1], 1, 0.1),
   pattern([1, 1], 0.5, 1),
   pattern([1, 1], 0.8, 0.6),
-  pattern([1, 1], 0.6, 0.1),
 ]
 
 function pattern(begin: Pattern['begin'], keep: number, calm: number): Pattern {

@@ -9,6 +9,7 @@ export interface Place {
   readonly to: Nm
   readonly length: Nm
   readonly course: Course
+  readonly area: number
   readonly bands: readonly Band[]
   readonly posts: readonly Interval[]
   readonly doorways: readonly Interval[]
@@ -51,6 +52,7 @@ export function placesOf(problem: Problem): readonly Place[] {
       to: stretch.to,
       length: stretch.to - stretch.from,
       course,
+      area: stretch.area,
       bands: stretch.bands,
       // By their right ends: a joint in the first opens every other that it stands in.
       posts: [...stretch.posts].sort((a, b) => a.to - b.to || a.from - b.from),
