@@ -43,6 +43,10 @@ export function mended(text: string, message: Message): string {
 
 /** A tree in short: words, forms and values, deeper lines indented, broken ones marked. */
 export function outline(text: string): string {
+  return outlineOf(read(text).blocks)
+}
+
+export function outlineOf(blocks: readonly Entry[]): string {
   const rows: string[] = []
   const add = (entry: Entry, depth: number): void => {
     const phrases = entry.phrases.map((phrase) =>
@@ -58,6 +62,6 @@ export function outline(text: string): string {
     rows.push(`${'  '.repeat(depth)}${entry.word}${mark}${content === '' ? '' : `: ${content}`}`)
     for (const below of entry.under) add(below, depth + 1)
   }
-  for (const block of read(text).blocks) add(block, 0)
+  for (const block of blocks) add(block, 0)
   return rows.join('\n')
 }

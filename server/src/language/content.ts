@@ -1,12 +1,11 @@
 import type { IToken } from 'chevrotain'
-import { message } from '../facts/message.ts'
-import { exampleOf } from './examples.ts'
 import { type Item, parsePhrases } from './grammar.ts'
 import { readNames } from './name-list.ts'
 import { readPhrases } from './phrase-list.ts'
-import { type Reading, spanOf } from './reading.ts'
+import type { Reading } from './reading.ts'
 import { soundTokens } from './sound-tokens.ts'
 import type { Phrase } from './tree.ts'
+import { sayUnfinished } from './unfinished.ts'
 import type { Entered } from './vocabulary.ts'
 
 /** The tokens of a line after its first word; their offsets count from `base` in the text. */
@@ -60,19 +59,4 @@ function readText(entered: Entered, rest: Rest, reading: Reading): Content {
   const whole = needs === undefined || text !== ''
   if (!whole) sayUnfinished(entered, rest, reading)
   return { phrases: [], text, textStart: start, textEnd: start + text.length, whole }
-}
-
-/** A line whose main part is still to come is unfinished, not wrong. */
-export function sayUnfinished(entered: Entered, rest: Rest, reading: Reading): void {
-  const { word, needs } = entered.word
-  const main = needs?.[0] ?? ''
-  const asked = main === 'LENGTH' ? ', or ? while it is still to be taken' : ''
-  const said = `${word} still needs ${needsInWords(main)}, such as ${exampleOf(main)}${asked}.`
-  const span = spanOf(reading, rest.base - word.length, rest.base)
-  reading.say(message('incomplete', 'line-unfinished', span, said))
-}
-
-function needsInWords(needs: string): string {
-  if (needs === 'LENGTH') return 'its reading'
-  return needs === 'PATH' ? 'the path of a file' : 'its main part'
 }

@@ -24,10 +24,16 @@ interface Odd {
 export function diagnose(items: readonly Item[], parted: Parted): void {
   const { entered, rest, reading } = parted
   const odd: Odd = { items, entered, base: rest.base, reading }
-  const found =
-    letterInNumber(odd) ?? commaMissing(odd) ?? nearWord(odd) ?? needsQuotes(odd) ?? unknown(odd)
+  const found = (items.length <= MOST_ITEMS ? likeliest(odd) : null) ?? unknown(odd)
   const place = { start: startOf(odd), end: endOf(odd) }
   sayError(reading, found.code, place, found.text, found.repair)
+}
+
+/** A longer phrase is no slip, and looking for one takes its square. */
+const MOST_ITEMS = 40
+
+function likeliest(odd: Odd): Finding | null {
+  return letterInNumber(odd) ?? commaMissing(odd) ?? nearWord(odd) ?? needsQuotes(odd)
 }
 
 const startOf = (odd: Odd): number => odd.base + odd.items[0]!.start
@@ -41,7 +47,7 @@ function typed(odd: Odd, from = 0, to = odd.items.length): string {
 /** `1O' 8"`: letters that look like digits. */
 function letterInNumber(odd: Odd): Finding | null {
   const at = odd.items.findIndex(
-    (item) => item.kind === 'word' && /^[0-9OoIl]*[0-9][0-9OoIl.]*(?:'|")?$/.test(item.text),
+    (item) => item.kind === 'word' && /^[OoIl]*[0-9][0-9OoIl.]*(?:'|")?$/.test(item.text),
   )
   const item = odd.items[at]
   if (item === undefined || item.kind !== 'word') return null

@@ -149,5 +149,12 @@ function canonicalToken(token: Token, places: Places, options: TapeOptions): str
   if (isIn(token, places.names)) return token.text
   if (token.kind !== 'figure') return token.kind === 'by' ? 'x' : token.text.toLowerCase()
   if (isIn(token, places.lengths)) return canonicalLength(token.text, options)
-  return token.text.replace(/\s*%$/, '%').replace(/\s*[°º]$/, '°')
+  return glued(token.text)
+}
+
+/** A percent or degree sign stands right after its figure. */
+function glued(figure: string): string {
+  const sign = figure.at(-1)
+  if (sign !== '%' && sign !== '°' && sign !== 'º') return figure
+  return `${figure.slice(0, -1).trimEnd()}${sign === '%' ? '%' : '°'}`
 }

@@ -28,6 +28,7 @@ import type { Reading } from './reading.ts'
 import { tokenize } from './tokens.ts'
 import type { Block, Line } from './tree.ts'
 import { type Entered, homesOf, wordIn, wordsOf } from './vocabulary.ts'
+import type { Home } from './words.ts'
 
 /** A remark typed deeper than this belongs to the line above it. */
 export const DEEPER = 3
@@ -127,7 +128,7 @@ export class Outline {
     const atMargin = wordIn('file', word)
     const placed = this.placed(raw, word)
     if (entered !== null) this.addEntry(raw, entered)
-    else if (atMargin !== null) {
+    else if (atMargin !== null && !this.meansHere(raw, home)) {
       sayExtraIndent(placed, atMargin)
       this.open(raw, atMargin)
     } else if (block?.silent === true) this.addBroken(raw, word)
@@ -139,6 +140,17 @@ export class Outline {
       else sayUnknown(placed, home)
       this.addBroken(raw, word)
     }
+  }
+
+  /**
+   * An indented `room` with no name yet, or with a list, is a `rooms` of this block half typed: it
+   * opens nothing, or the lines below would join it.
+   */
+  private meansHere(raw: RawLine, home: Home | null): boolean {
+    const { end, word } = raw.head!
+    const rest = this.reading.text.slice(end, raw.end).trim()
+    if (home === null || (rest !== '' && !rest.includes(','))) return false
+    return nearest(word, wordsOf(home)) !== null
   }
 
   private open(raw: RawLine, entered: Entered): void {

@@ -1,4 +1,4 @@
-import { type Parted, type Read, sayUnfinished } from './content.ts'
+import type { Parted, Read } from './content.ts'
 import { diagnose } from './diagnose.ts'
 import type { Item } from './grammar.ts'
 import { type Match, matchForms } from './match.ts'
@@ -6,6 +6,7 @@ import { readMeasure } from './measures.ts'
 import { isTaken, nameFrom, sayStrayComma } from './name-list.ts'
 import { sayError, shown, spanOf } from './reading.ts'
 import type { Measure, Phrase } from './tree.ts'
+import { sayUnfinished } from './unfinished.ts'
 
 /** Reads a line of phrases: each is held against the forms of the line's word. */
 export function readPhrases(parted: Parted): Read {
