@@ -1,4 +1,4 @@
-import { moveEnd, pieceOf, plainJoints, type Spoiler, spoiler, to } from './spoiler.ts'
+import { isRectangle, moveEnd, pieceOf, plainJoints, type Spoiler, spoiler, to } from './spoiler.ts'
 
 /** Falsified tilings: each by one nanometre where one is enough. */
 export const RING_SPOILERS: readonly Spoiler[] = [
@@ -32,11 +32,9 @@ export const RING_SPOILERS: readonly Spoiler[] = [
     floor.pieces[0]!.ring.reverse()
     return true
   }),
-  spoiler('ring crossing itself', 'ring-not-simple', (floor) => {
-    const { ring } = floor.pieces[0]!
-    ring.splice(0, 2, ring[1]!, ring[0]!)
-    return true
-  }),
+  spoiler('ring crossing itself', 'ring-not-simple', (floor) =>
+    to(floor.pieces.find(isRectangle), ({ ring }) => ring.splice(0, 2, ring[1]!, ring[0]!)),
+  ),
   spoiler('ring with a spur', 'ring-not-simple', (floor) => {
     const { ring } = floor.pieces[0]!
     const [u, v] = ring[0]!
