@@ -37,6 +37,7 @@ export function readNames(parted: Parted, isSound: boolean): Read {
     sayError(reading, 'name-with-comma', placeOf(phrases.flat(), rest.base), said)
     return { phrases: [], whole: false }
   }
+  sayStrayComma(parted)
   const read = phrases.map((items) => namePhrase(items, parted)).filter((phrase) => phrase !== null)
   return { phrases: read, whole: read.length === phrases.length }
 }
@@ -47,8 +48,8 @@ function placeOf(items: readonly Item[], base: number) {
 
 function namePhrase(items: readonly Item[], parted: Parted): Phrase | null {
   const { entered, rest, reading } = parted
-  if (items.length === 0) sayStrayComma(parted)
-  else if (lengthOfName(items, 0) !== items.length) sayNeedsQuotes(items, parted)
+  if (items.length === 0) return null
+  if (lengthOfName(items, 0) !== items.length) sayNeedsQuotes(items, parted)
   else {
     const name = nameFrom(items, rest.base, reading)
     const gives = entered.word.word === 'room' || entered.word.word === 'corner'
@@ -66,9 +67,12 @@ export function isTaken(name: Name, reading: Reading): boolean {
   return true
 }
 
-/** A comma with nothing before it or after it. */
-export function sayStrayComma({ rest, reading }: Parted): void {
-  const comma = rest.tokens.find((token) => token.tokenType.name === 'comma')!
+/** A comma with nothing before it or after it: once for a line, however many there are. */
+export function sayStrayComma({ phrases, rest, reading }: Parted): void {
+  const empty = phrases.findIndex((items) => items.length === 0)
+  if (empty < 0) return
+  const commas = rest.tokens.filter((token) => token.tokenType.name === 'comma')
+  const comma = commas[Math.max(0, empty - 1)]!
   const place = { start: rest.base + comma.startOffset, end: rest.base + endOfToken(comma) }
   const said =
     'Nothing stands on one side of a comma. Leave the comma out, or write what is missing.'

@@ -13,12 +13,13 @@ export function readPhrases(parted: Parted): Read {
   const read: Phrase[] = []
   const met: string[] = []
   let whole = true
+  sayStrayComma(parted)
   for (const items of parted.phrases) {
     const match = matchForms(items, parted.entered.forms)
     const phrase = match === null ? null : readMatch(match, items, parted)
     const isTwice = match !== null && met.includes(match.form.text) && !mayRepeat(match, parted)
-    if (match === null) sayMisfit(items, parted)
-    else if (isTwice) sayTwice(match, items, parted)
+    if (match === null && items.length > 0) diagnose(items, parted)
+    if (isTwice) sayTwice(match, items, parted)
     else if (phrase !== null) read.push(phrase)
     if (match !== null) met.push(match.form.text)
     whole &&= phrase !== null && !isTwice
@@ -28,11 +29,6 @@ export function readPhrases(parted: Parted): Read {
 
 function mayRepeat(match: Match, parted: Parted): boolean {
   return parted.entered.word.many?.includes(match.form.text) ?? false
-}
-
-function sayMisfit(items: readonly Item[], parted: Parted): void {
-  if (items.length === 0) sayStrayComma(parted)
-  else diagnose(items, parted)
 }
 
 function sayTwice(match: Match, items: readonly Item[], parted: Parted): void {
