@@ -2,12 +2,12 @@ import { keyOf } from '../language/name.ts'
 import type { Block, Entry, Name, Tree } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './file-lines.ts'
-import type { Room } from './job.ts'
+import type { BaseSaid, Room } from './job.ts'
 import { directory } from './names.ts'
 import { type Outline, outlineOf } from './outline.ts'
 import { roomOf } from './room.ts'
 import { type Closet, closetsOf, isRoom, outlineNamed, type RoomsKnown } from './rooms-known.ts'
-import { tapeAfter } from './worth.ts'
+import { tapeAfter, touchingBase } from './worth.ts'
 
 /** The rooms of a job, and how other lines find them. */
 export interface BoundRooms {
@@ -28,18 +28,21 @@ interface Declared {
 export function bindRooms(files: readonly Tree[], binding: Binding): BoundRooms {
   const declared = directory('room', roomBlocks(files, binding), binding)
   const outlines = new Map<string, Outline>()
+  const bases = new Map<string, BaseSaid | null>()
   for (const [key, { block, name, says }] of declared) {
-    const line = roomLine(block, 'tape', binding)
-    outlines.set(key, outlineOf(block, name, tapeAfter(says.tape, line, binding), binding))
+    const base = baseAfter(says.base, roomLine(block, 'base', binding), binding)
+    const tape = tapeAfter(says.tape, roomLine(block, 'tape', binding), binding)
+    bases.set(key, base)
+    outlines.set(key, outlineOf(block, name, touchingBase(tape, base), binding))
   }
   const known: RoomsKnown = { outlines, isLost: lostNames(files) }
   const rooms = [...outlines].map(([key, outline]) => {
-    const { says, block } = declared.get(key)!
+    const { says } = declared.get(key)!
     const around = {
       thickness: says.thickness,
       isRoom: (name: Name) => isRoom(known, name, binding),
       outline: (name: Name) => outlineNamed(known, name, binding),
-      base: baseAfter(says.base, roomLine(block, 'base', binding), binding),
+      base: bases.get(key)!,
     }
     return roomOf(outline, around, binding)
   })

@@ -3,7 +3,7 @@ import type { Entry, Measure } from '../language/tree.ts'
 import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
 import type { Binding } from './binding.ts'
-import type { Plane, Worth } from './job.ts'
+import type { BaseSaid, Plane, Worth } from './job.ts'
 import { choiceOf, lengthIn, measureOf, phrase } from './phrases.ts'
 
 /** The phrase that says what the tape's end touched. */
@@ -20,7 +20,7 @@ export interface Tape {
 
 /**
  * The tape where no line speaks: 1/16 in + 0.01 %, and 1/4 in for a reading marked "about" (an
- * awkward reading is worth 1/8 to 1/4 in), both common practice; its end against the finished wall.
+ * awkward reading is worth 1/8 to 1/4 in), both common practice; its end against the finished wall (see `touchingBase`).
  */
 export const DEFAULT_TAPE: Tape = {
   worth: { fixed: NM_PER_INCH / 16, rise: 1, per: 10_000 },
@@ -59,6 +59,14 @@ export function tapeAfter(before: Tape, line: Entry | null, binding: Binding): T
       plane: plane !== null || before.says.plane,
     },
   }
+}
+
+/**
+ * A base that stays is what a tape meets at the floor, and what the floor runs to: where no line says
+ * what was touched, it was that (common practice, no source).
+ */
+export function touchingBase(tape: Tape, base: BaseSaid | null): Tape {
+  return base?.fate === 'kept' && !tape.says.plane ? { ...tape, plane: 'base' } : tape
 }
 
 function worthSaid(line: Entry): Worth | null {

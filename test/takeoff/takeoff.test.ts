@@ -1,0 +1,139 @@
+import { describe, expect, test } from 'vitest'
+import { type Compiled, compile } from '../../server/src/compile.ts'
+import type { Derivation } from '../../server/src/facts/derivation.ts'
+import type { Quantity } from '../../server/src/takeoff/takeoff.ts'
+
+/** A room of 10' by 12' with one door, laid in a plank of 6" by 48"; `more` goes into the product, `said` into the floor. */
+function job({ more = '', said = '', east = '10\' 0"', door = '' } = {}): Compiled {
+  const text = `floorscribe 1
+job Counting
+units feet-inches
+tape 1/16"
+walls 4 1/2" thick
+base 1/2" thick, kept
+
+room bunk
+  north       12' 0"
+  east        ${east}
+  south       12' 0"
+    door      30", 2' 0" from left, to landing${door}
+  west        10' 0"
+
+room landing
+  existing    tile, stays
+
+product plain plank
+  plank       6" x 48", 1/4" thick
+  box         10 planks
+  pad         attached
+  joints      8" stagger, 10" shortest end, 2" narrowest rip
+  gap         1/4"
+  laid        left to right
+  cut         knife, 0" kerf
+${more}
+floor bunk
+  rooms       bunk
+  lay         plain plank, running east-west
+  start       along north of bunk
+  edge        bunk to landing, with end cap
+${said}
+`
+  const compiled = compile(new Map([['count.floor', text]]), 'count.floor')
+  if ('missing' in compiled) throw new Error('nothing is included')
+  return compiled
+}
+
+function quantityOf({ takeoff }: Compiled, key: string, room: string | null = null): Quantity {
+  const all = [...takeoff.floors, ...takeoff.products].flatMap(({ quantities }) => quantities)
+  const found = all.find((one) => one.key === key && one.room === room)
+  if (found === undefined) throw new Error(`no quantity ${key}`)
+  return found
+}
+
+const whole = (compiled: Compiled, key: string) => quantityOf(compiled, key).value!.n
+
+describe('areas', () => {
+  test('the room is 120 sq ft wall to wall, exactly', () => {
+    expect(quantityOf(job(), 'room area', 'bunk').value).toEqual({ n: 120n, d: 1n })
+  })
+
+  test('the floor adds what lies in the doorway, to the middle of the wall and under both jambs', () => {
+    // Half of wall and base, 2 1/2 in, × (30 + 2 × 1/2) in = 77 1/2 sq in = 155/288 sq ft.
+    expect(quantityOf(job(), 'floor area').value).toEqual({ n: 120n * 288n + 155n, d: 288n })
+  })
+})
+
+describe('trim', () => {
+  test('perimeter less openings: 44 ft less the door, which lies 31 in open with its jambs', () => {
+    expect(quantityOf(job(), 'trim run').value).toEqual({ n: 44n * 12n - 31n, d: 12n })
+  })
+})
+
+describe('what is bought', () => {
+  test('planks + spoil + spares make whole boxes, and the rest is left', () => {
+    const compiled = job({ more: '  spoil       4 planks\n  spares      3 planks\n' })
+    const planks = whole(compiled, 'planks')
+    expect(whole(compiled, 'spoil')).toBe(4n)
+    expect(whole(compiled, 'spares')).toBe(3n)
+    expect(whole(compiled, 'boxes')).toBe((planks + 7n + 9n) / 10n)
+    expect(whole(compiled, 'planks left')).toBe(whole(compiled, 'boxes') * 10n - planks - 4n)
+  })
+
+  test('at least two planks spoil: common practice, no source', () => {
+    expect(whole(job(), 'spoil')).toBe(2n)
+    expect(whole(job({ more: '  spoil       1 planks\n' }), 'spoil')).toBe(2n)
+  })
+
+  test('spares in boxes count by what a box holds', () => {
+    expect(whole(job({ more: '  spares      2 boxes\n' }), 'spares')).toBe(20n)
+  })
+})
+
+describe('expectations', () => {
+  const boxes = whole(job(), 'boxes')
+
+  test('one that is met says nothing', () => {
+    expect(job({ said: `  expect      ${boxes} boxes\n` }).exit).toBe('sound')
+  })
+
+  test('one that is not is an error with both numbers', () => {
+    const compiled = job({ said: `  expect      ${boxes + 1n} boxes\n` })
+    expect(compiled.exit).toBe('errors')
+    expect(
+      compiled.messages.filter((one) => one.weight === 'error').map((one) => one.text),
+    ).toEqual([
+      `Expected ${boxes + 1n} boxes, and the job comes to ${boxes} boxes. Change the job, or write what it comes to now, or a margin: within 5%.`,
+    ])
+  })
+
+  test('a margin is held exactly', () => {
+    // 120 1/2 sq ft lie within 1 % of 121, and not within 0.1 %.
+    expect(job({ said: '  expect      121 sq ft, within 1%\n' }).exit).toBe('sound')
+    expect(job({ said: '  expect      121 sq ft, within 0.1%\n' }).exit).toBe('errors')
+  })
+})
+
+describe('what is not ready never looks ready', () => {
+  test('a reading still to be taken again makes every total incomplete, and says which', () => {
+    const { takeoff, exit } = job({ east: '10\' 0"?' })
+    expect(exit).toBe('incomplete')
+    expect(takeoff.complete).toBe(false)
+    expect(takeoff.products[0]!.quantities.every((one) => !one.complete)).toBe(true)
+    expect(takeoff.incompleteBecause.join(' ')).toContain('east')
+  })
+
+  test('a hold does, until it is cleared', () => {
+    expect(job({ said: '  hold        slab reading\n' }).exit).toBe('incomplete')
+    expect(job({ said: '  hold        slab reading, cleared 2026-10-01\n' }).exit).toBe('sound')
+  })
+})
+
+test('every number leads down to a reading, or to a count of the layout', () => {
+  const leaves = (one: Derivation): readonly Derivation[] =>
+    one.inputs.length === 0 ? [one] : one.inputs.flatMap(leaves)
+  const boxes = leaves(quantityOf(job(), 'boxes').derivation)
+  expect(boxes.map((leaf) => leaf.label)).toContain('planks in a box')
+  const area = leaves(quantityOf(job(), 'floor area').derivation)
+  expect(area.map((leaf) => leaf.value)).toEqual(['12\' 0"', '10\' 0"', '12\' 0"', '10\' 0"'])
+  expect(area.every((leaf) => leaf.span !== null)).toBe(true)
+})
