@@ -6,7 +6,7 @@ import { holds, overlap } from '../../server/src/report/drawing/occupied.ts'
 import type { Lettering, Scene, Shape } from '../../server/src/report/scene.ts'
 import { sceneOf } from '../../server/src/report/scene-of.ts'
 import { house } from './house.ts'
-import { room } from './rooms.ts'
+import { at, doorway, room } from './rooms.ts'
 
 const scene = sceneOf(house())
 
@@ -174,6 +174,28 @@ describe('what is not ready', () => {
     const empty = sceneOf({ ...house(), floors: [], rooms: [], doorways: [] })
     expect(empty.high.x).toBeGreaterThan(empty.low.x)
     expect(empty.high.y).toBeGreaterThan(empty.low.y)
+  })
+})
+
+describe('a doorway whose wall has no thickness yet', () => {
+  const square = [
+    [0, 100],
+    [100, 100],
+    [100, 0],
+    [0, 0],
+  ] as const
+  const face = [at(30, 100), at(62, 100)] as const
+  const drawn = sceneOf({
+    ...house(),
+    floors: [],
+    rooms: [room('a', square)],
+    doorways: [doorway('a', 'hall', { near: face, far: face })],
+  })
+
+  test('is drawn in a wall all the same, its door into the room', () => {
+    expect(twiceAreaOf(shapes('masonry', drawn)[0]!.region)).toBeGreaterThan(0n)
+    const [leaf] = shapes('opening', drawn)[0]!.leaves
+    expect(Math.min(...leaf!.map(({ y }) => y))).toBe(at(0, 68).y)
   })
 })
 

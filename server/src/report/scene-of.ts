@@ -1,5 +1,5 @@
 import { twiceArea } from '../geometry/exact.ts'
-import type { Region } from '../geometry/point.ts'
+import type { Point, Region } from '../geometry/point.ts'
 import type { SurveyedRoom } from '../survey/survey.ts'
 import type { Nm } from '../units/length.ts'
 import { printLength } from '../units/print.ts'
@@ -14,13 +14,13 @@ import { type Occupied, occupied } from './drawing/occupied.ts'
 import { openingShape } from './drawing/openings.ts'
 import { joints, pieceShapes, seams } from './drawing/pieces.ts'
 import { closets, obstacles, roomFloors, wallFaces } from './drawing/rooms.ts'
-import { runFrame } from './drawing/run-frame.ts'
+import { alongOf, runFrame } from './drawing/run-frame.ts'
 import { column } from './drawing/sheet.ts'
 import { type Arranged, sideBySide } from './drawing/side-by-side.ts'
 import type { Subject, SubjectFloor } from './drawing/subject.ts'
 import { titleBlock } from './drawing/title-block.ts'
 import { transitions } from './drawing/transitions.ts'
-import { direction, distance, extent, middle, plate } from './drawing/vector.ts'
+import { direction, distance, EAST, extent, inMillionths, middle, plate } from './drawing/vector.ts'
 import type { Lettering, OpeningShape, Scene, Shape } from './scene.ts'
 
 export type { Subject, SubjectFloor } from './drawing/subject.ts'
@@ -31,14 +31,14 @@ export function sceneOf(subject: Subject): Scene {
   const rooms = arranged.rooms.filter((room) => room.outline.length > 2)
   const thickness = drawnThickness(arranged.doorways)
   const walls = masonry(rooms, arranged.doorways, thickness)
-  const em = emOf(walls)
+  const em = emOf([...walls, ...rooms.map((room) => room.outline)])
   const plan = planShapes(subject, { arranged, rooms, walls, thickness, em })
   return sheetOf(subject, plan, em)
 }
 
 /** The lettering's height, so that the plan is about seventy of it wide or high. */
-function emOf(walls: Region): Nm {
-  const { low, high } = extent(walls.flat())
+function emOf(plan: Region): Nm {
+  const { low, high } = extent(plan.flat())
   const size = Math.max(high.x - low.x, high.y - low.y)
   return Math.max(20_000_000, roundToNm(size / 70))
 }
@@ -132,6 +132,11 @@ function block(taken: Occupied, { leaves, swing, heads }: OpeningShape): void {
   }
 }
 
+/** East where nothing is laid. */
+function runOf({ floors: [first] }: Subject): Point {
+  return inMillionths(first === undefined ? EAST : alongOf(first.published.frame))
+}
+
 const MARGIN = 2.5
 const COLUMN_WIDTH = 23
 
@@ -148,6 +153,7 @@ function sheetOf(subject: Subject, plan: readonly Shape[], em: Nm): Scene {
   titleBlock(side, subject, plan)
   return {
     title: subject.title,
+    run: runOf(subject),
     low: { x: drawn.low.x - margin, y: Math.min(drawn.low.y, side.top()) - margin },
     high: { x: side.left + side.width + margin, y: drawn.high.y + margin },
     em,

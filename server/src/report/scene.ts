@@ -16,6 +16,8 @@ export interface Scene {
   readonly high: Point
   /** The height of plain lettering; line weights and hatches are parts of it. */
   readonly em: Nm
+  /** Which way the planks of the first floor run, in millionths: hatches stand at half a right angle to it. */
+  readonly run: Point
   readonly shapes: readonly Shape[]
 }
 

@@ -24,7 +24,7 @@ export function svg(scene: Scene): string {
       role: 'img',
     },
     h('title', {}, scene.title),
-    patterns(scene.em),
+    patterns(scene),
     h('rect', { width: '100%', height: '100%', fill: palette.PAPER }),
     ...groups(scene.shapes, pen),
   )

@@ -1,5 +1,5 @@
 import type { Point, Ring } from '../../geometry/point.ts'
-import type { PublishedCourse, PublishedFloor, PublishedPiece } from '../../layout/published.ts'
+import type { PublishedCourse, PublishedFloor } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { widthText } from '../cut-size.ts'
 import type { PieceFacts } from '../piece-facts.ts'
@@ -28,27 +28,81 @@ export function laidUpward(floor: PublishedFloor): boolean {
 }
 
 /**
- * The widths of a course, from its narrowest place to its widest, as read where its pieces end: what is
- * cut out of a piece on its way does not count.
+ * How wide the first or last course is ripped: from the seam that faces the field to the wall that the
+ * most of it lies along, at both ends of that wall. Doorways, notches and bays do not count. Null where
+ * that wall runs out of the course, as in a floor laid slantwise: then there is no such width.
  */
-export function courseWidth(floor: PublishedFloor, course: number): PieceFacts['width'] {
-  const widths = piecesOf(floor, course)
-    .flatMap(endWidths)
-    .filter((width) => width > A_POINT)
-  const most = widths.reduce((most, width) => Math.max(most, width), 0)
-  return { least: widths.reduce((least, width) => Math.min(least, width), most), most }
+export function ripWidth(
+  floor: PublishedFloor,
+  which: 'first' | 'last',
+): PieceFacts['width'] | null {
+  const course = which === 'first' ? firstLaid(floor) : lastLaid(floor)
+  if (course === null) return null
+  const wallIsHigh = wallSide(floor, which) > 0
+  const wall = longestLine(wallEdges(floor, course, wallIsHigh))
+  const seam = wallIsHigh ? course.low : course.high
+  const widths = wall.flatMap((edge) => edge.map(([, v]) => Math.abs(v - seam)))
+  if (widths.length === 0) return null
+  const [least, most] = [Math.min(...widths), Math.max(...widths)]
+  return least < most / 8 ? null : { least, most }
 }
 
-/** What a taper to a point may come to, in nanometres, before it counts as a point. */
-const A_POINT: Nm = 1000
+/**
+ * On which side of the first or last course its wall lies: 1 towards rising courses. What lies behind
+ * the first course is laid afterwards, so the last one may end either side of the floor.
+ */
+function wallSide(floor: PublishedFloor, which: 'first' | 'last'): 1 | -1 {
+  const [first, last] = [firstLaid(floor), lastLaid(floor)]
+  if (which === 'first' || first === null || last === null) return laidUpward(floor) ? -1 : 1
+  return last.course < first.course ? -1 : 1
+}
 
-/** How wide a piece is at its two ends. */
-function endWidths({ ring }: PublishedPiece): Nm[] {
-  const us = ring.map(([u]) => u)
-  return [Math.min(...us), Math.max(...us)].map((end) => {
-    const heights = ring.filter(([u]) => u === end).map(([, v]) => v)
-    return Math.max(...heights) - Math.min(...heights)
-  })
+type Vertex = readonly [number, number]
+type Edge = readonly [Vertex, Vertex]
+
+/** Edges of a course's pieces that face away from the field; rings run counter-clockwise. */
+function wallEdges(
+  floor: PublishedFloor,
+  { course }: PublishedCourse,
+  wallIsHigh: boolean,
+): Edge[] {
+  return piecesOf(floor, course).flatMap(({ ring }) =>
+    ring.flatMap((from, i): Edge[] => {
+      const to = ring[(i + 1) % ring.length] ?? from
+      return wallIsHigh
+        ? to[0] < from[0]
+          ? [[to, from]]
+          : []
+        : to[0] > from[0]
+          ? [[from, to]]
+          : []
+    }),
+  )
+}
+
+/** Rounding may put vertices of one wall so far off its line, in nanometres. */
+const ON_ONE_LINE: Nm = 2000
+
+/** The edges that lie on one straight line, of the line that has the most of them by length. */
+function longestLine(edges: readonly Edge[]): readonly Edge[] {
+  const lines: Edge[][] = []
+  for (const edge of edges.toSorted((a, b) => run(b) - run(a))) {
+    const line = lines.find(
+      ([first]) => first !== undefined && edge.every((end) => onLine(first, end)),
+    )
+    if (line === undefined) lines.push([edge])
+    else line.push(edge)
+  }
+  const length = (line: readonly Edge[]): number => line.reduce((sum, edge) => sum + run(edge), 0)
+  return lines.reduce<Edge[]>((best, line) => (length(line) > length(best) ? line : best), [])
+}
+
+function run([from, to]: Edge): number {
+  return to[0] - from[0]
+}
+
+function onLine([a, b]: Edge, [u, v]: Vertex): boolean {
+  return Math.abs(a[1] + ((b[1] - a[1]) * (u - a[0])) / (b[0] - a[0]) - v) < ON_ONE_LINE
 }
 
 function piecesOf(floor: PublishedFloor, course: number): PublishedFloor['pieces'] {
@@ -97,23 +151,20 @@ export interface RipLabelOptions {
   readonly taken: Occupied
 }
 
-/** How wide the first and the last course are, set beside the end of the course. */
+/** How wide the first and the last course are ripped, set beside the end of the course. */
 export function ripLabels(floor: PublishedFloor, options: RipLabelOptions): RipLabel[] {
-  const [first, last] = [firstLaid(floor), lastLaid(floor)]
-  if (first === null || last === null) return []
-  const label = (which: 'first' | 'last', course: PublishedCourse): RipLabel => {
-    const width = widthText(
-      courseWidth(floor, course.course),
-      floor.rules.plankWidth,
-      options.units,
-    )
-    const made = ripLabel(floor, { which, course, text: `${which} course ${width}` }, options)
+  const ends = [
+    { which: 'first', course: firstLaid(floor) },
+    { which: 'last', course: lastLaid(floor) },
+  ] as const
+  return ends.flatMap(({ which, course }) => {
+    const width = ripWidth(floor, which)
+    if (course === null || width === null || (which === 'last' && course.order === 1)) return []
+    const text = `${which} course ${widthText(width, floor.rules.plankWidth, options.units)}`
+    const made = ripLabel(floor, { which, course, text }, options)
     options.taken.add(made.plate)
-    return made
-  }
-  return first.course === last.course
-    ? [label('first', first)]
-    : [label('first', first), label('last', last)]
+    return [made]
+  })
 }
 
 interface Ripped {
@@ -166,12 +217,14 @@ function candidates(
   const v = (course.low + course.high) / 2
   const away = off + em * 0.5
   const beside = [0, 1, -1, 2, -2].map((step) => v + step * em * 0.9)
-  const outward = (which === 'last') === laidUpward(floor) ? 1 : -1
+  const outward = wallSide(floor, which)
   const edge = outward > 0 ? course.high : course.low
   const u = (from + to) / 2
   return [
-    ...beside.map((at) => ({ u: from - away - width / 2, v: at, from, to: from - away })),
-    ...beside.map((at) => ({ u: to + away + width / 2, v: at, from: to, to: to + away })),
+    ...[away, away + 3 * em].flatMap((off) => [
+      ...beside.map((at) => ({ u: from - off - width / 2, v: at, from, to: from - off })),
+      ...beside.map((at) => ({ u: to + off + width / 2, v: at, from: to, to: to + off })),
+    ]),
     ...[1, 2.2, 3.4].map((step) => ({ u, v: edge + outward * (off + step * em), from: u, to: u })),
     { u, v, from: u, to: u },
   ].map((place) => ({ ...place, onTheFloor: place.v === v && place.u === u }))

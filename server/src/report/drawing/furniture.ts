@@ -1,23 +1,44 @@
 import type { Point, Ring } from '../../geometry/point.ts'
 import type { PublishedRules } from '../../layout/published.ts'
+import { printDecimal } from '../../units/decimal.ts'
 import { NM_PER_FOOT, NM_PER_M, type Nm, type UnitStyle } from '../../units/length.ts'
+import { ratio } from '../../units/ratio.ts'
 import { roundToNm } from '../../units/round.ts'
 import { arrowHead } from './courses.ts'
 import { letter } from './letter.ts'
 import type { Column } from './sheet.ts'
 import { type Direction, moved, NORTH, opposite } from './vector.ts'
 
-/** Lengths of one field of the scale bar, in feet and in half metres. */
-const STEPS = [1, 2, 4, 5, 10, 20, 50, 100]
+/** What a bar is counted in: the least field, how many of it make one, and the name of one. */
+interface Measure {
+  readonly least: Nm
+  readonly inOne: number
+  readonly name: string
+  /** Lengths of a field that read well, in least fields. */
+  readonly steps: readonly number[]
+}
+
+const FEET: Measure = {
+  least: NM_PER_FOOT / 4,
+  inOne: 4,
+  name: 'ft',
+  steps: [1, 2, 4, 8, 16, 20, 40, 80, 200, 400],
+}
+const METRES: Measure = {
+  least: NM_PER_M / 20,
+  inOne: 20,
+  name: 'm',
+  steps: [1, 2, 4, 10, 20, 40, 100, 200, 400, 1000],
+}
+
 const FIELDS = 4
 
 /** A scale bar in the job's own units, as long as fits the column. */
 export function scaleBar(column: Column, units: UnitStyle): void {
-  const imperial = units === 'feet-inches' || units === 'inches'
-  const unit = imperial ? NM_PER_FOOT : NM_PER_M / 2
-  const fitting = STEPS.filter((step) => step * FIELDS * unit <= column.width * 0.78)
-  const step = fitting.at(-1) ?? 1
-  const [height, field] = [roundToNm(column.em * 0.42), step * unit]
+  const measure = units === 'feet-inches' || units === 'inches' ? FEET : METRES
+  const widest = (column.width * 0.78) / FIELDS
+  const step = measure.steps.findLast((count) => count * measure.least <= widest) ?? 1
+  const [height, field] = [roundToNm(column.em * 0.42), step * measure.least]
   const { x, y } = column.take(roundToNm(column.em * 2.1))
   const box = (from: Nm, to: Nm): Ring => [
     { x: x + from, y: y - height },
@@ -25,27 +46,25 @@ export function scaleBar(column: Column, units: UnitStyle): void {
     { x: x + to, y },
     { x: x + from, y },
   ]
-  const marks = Array.from({ length: FIELDS + 1 }, (_, i) => i).filter((i) => i !== 3)
   column.shapes.push({
     kind: 'scale bar',
     id: 'scale bar',
     span: null,
     filled: [box(0, field), box(2 * field, 3 * field)],
     frame: box(0, FIELDS * field),
-    marks: marks.map((i) => {
+    marks: [0, 1, 2, FIELDS].map((i) => {
       const at = { x: x + i * field, y: y - height - roundToNm(column.em * 0.75) }
-      return letter(markText(i * step, imperial, i === FIELDS), at, Math.floor(column.em * 0.75), {
-        anchor: i === 0 ? 'start' : 'middle',
-      })
+      const text = inWhole(i * step, measure.inOne)
+      const anchor = i === 0 ? 'start' : 'middle'
+      const named = i === FIELDS ? `${text} ${measure.name}` : text
+      return letter(named, at, Math.floor(column.em * 0.75), { anchor })
     }),
   })
 }
 
-function markText(count: number, imperial: boolean, last: boolean): string {
-  if (imperial) return last ? `${count} ft` : `${count}`
-  const half = count % 2 === 0 ? '' : '.5'
-  const metres = `${Math.floor(count / 2)}${half}`
-  return last ? `${metres} m` : metres
+/** So many parts of one, without zeros at the end: 2.5. */
+function inWhole(count: number, inOne: number): string {
+  return printDecimal(ratio(count, inOne), 2).replace(/\.?0{1,2}$/, '')
 }
 
 export function north(column: Column): void {

@@ -69,7 +69,7 @@ export function beyondLabels(
       id: `${label}: beyond`,
       span: opening.span,
       at: middle(...far),
-      outward: direction(middle(...near), middle(...far)),
+      outward: left(direction(...near)),
       text: to === null || to === 'outside' ? 'outside' : `to ${toText}`,
     }))
   return [...doors, ...rooms.flatMap((room) => steps(room, thickness))].flatMap((one) => {

@@ -10,7 +10,7 @@ const THICKEST_DRAWN: Nm = 12 * NM_PER_INCH
 
 /** How thick walls are drawn: as thick as the thickest that a doorway tells of. */
 export function drawnThickness(doorways: readonly Doorway[]): Nm {
-  const told = doorways.map((doorway) => doorway.thickness)
+  const told = doorways.map((doorway) => doorway.thickness).filter((thickness) => thickness > 0)
   return Math.min(THICKEST_DRAWN, told.length === 0 ? USUAL_WALL : Math.max(...told))
 }
 
@@ -30,11 +30,10 @@ export function masonry(
     ...rooms.flatMap((room) => room.closets.map((closet) => closet.throat)),
   ]
   const bands = [
-    ...rooms.flatMap((room) => {
-      const around = bandsAround(room.outline, thickness)
-      return around.filter((_, i) => !isOpen(room, room.edges[i]?.wall))
-    }),
-    ...closets.flatMap((ring) => bandsAround(ring, thickness)),
+    ...rooms.flatMap((room) =>
+      bandsAround(room.outline, thickness, (edge) => isOpen(room, room.edges[edge]?.wall)),
+    ),
+    ...closets.flatMap((ring) => bandsAround(ring, thickness, () => false)),
   ]
   return bands.length === 0 ? [] : difference(union(bands), [...outlines, ...throats])
 }
@@ -49,14 +48,18 @@ export function throatOf({ near, far }: Doorway): Ring {
   return [near[0], near[1], far[1], far[0]]
 }
 
-/** A mitred strip of wall outside each edge, counter-clockwise. */
-function bandsAround(ring: Ring, thickness: Nm): Ring[] {
+/** A strip of wall outside each closed edge, counter-clockwise: mitred, but square beside an open one. */
+function bandsAround(ring: Ring, thickness: Nm, open: (edge: number) => boolean): Ring[] {
+  const count = ring.length
   const outward = ring.map((point, i) => opposite(left(direction(point, next(ring, i)))))
-  return ring.map((a, i) => {
+  return ring.flatMap((a, i) => {
     const b = next(ring, i)
-    const [before, own, after] = [outward.at(i - 1), outward[i], outward[(i + 1) % ring.length]]
-    if (!before || !own || !after) return [a, b]
-    return [a, mitre(a, before, own, thickness), mitre(b, after, own, thickness), b]
+    const [previous, following] = [(i + count - 1) % count, (i + 1) % count]
+    const own = outward[i]
+    if (own === undefined || open(i)) return []
+    const before = open(previous) ? own : (outward[previous] ?? own)
+    const after = open(following) ? own : (outward[following] ?? own)
+    return [[a, mitre(a, before, own, thickness), mitre(b, after, own, thickness), b]]
   })
 }
 

@@ -48,7 +48,7 @@ function hung(
 /** Two leaves that pass each other in the middle of the wall. */
 function slidingLeaves({ near: [a, b], far: [c], width }: Doorway): Ring[] {
   const along = direction(a, b)
-  const outward = direction(a, c)
+  const outward = left(along)
   const deep = distance(a, c)
   const leaf = (from: number, aside: number): Ring => {
     const corner = moved(moved(a, along, from), outward, deep / 2 + aside)
@@ -69,7 +69,7 @@ function swinging(
 ): Pick<Hung, 'leaves' | 'swing'> {
   const intoBeyond = fewerDoors(doorway, rooms, doorways)
   const face: Faces = intoBeyond ? doorway.far : doorway.near
-  const across = direction(doorway.near[0], doorway.far[0])
+  const across = left(direction(...doorway.near))
   const into = intoBeyond ? across : opposite(across)
   const room = rooms.find(({ room }) => room.name.key === (intoBeyond ? doorway.to : doorway.room))
   const [hinge, latch] = hingeFirst(face, room?.corners ?? [])

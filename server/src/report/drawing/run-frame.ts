@@ -35,6 +35,6 @@ export function runDirections(
   return { along, onward: upward ? left(along) : opposite(left(along)) }
 }
 
-function alongOf({ east, north }: Frame): Direction {
+export function alongOf({ east, north }: Frame): Direction {
   return direction({ x: 0, y: 0 }, { x: east, y: north })
 }

@@ -2,7 +2,7 @@ import type { PublishedFloor } from '../../layout/published.ts'
 import { printLength } from '../../units/print.ts'
 import { plankStyle, widthText } from '../cut-size.ts'
 import type { Cut, Shape, Swatch } from '../scene.ts'
-import { courseWidth, firstLaid, laidUpward, lastLaid } from './courses.ts'
+import { laidUpward, ripWidth } from './courses.ts'
 import { compass, north, runInWords, scaleBar, wayInWords } from './furniture.ts'
 import { runDirections } from './run-frame.ts'
 import type { Column } from './sheet.ts'
@@ -68,12 +68,12 @@ function floorLines(
     0.82,
     'plain',
   )
-  const ends = [firstLaid(floor), lastLaid(floor)].map((course) =>
-    course === null
-      ? ''
-      : widthText(courseWidth(floor, course.course), floor.rules.plankWidth, units),
-  )
-  column.write(`${floor.courses.length} courses: first ${ends[0]}, last ${ends[1]}`, 0.82, 'plain')
+  const ends = (['first', 'last'] as const).flatMap((which) => {
+    const width = ripWidth(floor, which)
+    return width === null ? [] : [`${which} ${widthText(width, floor.rules.plankWidth, units)}`]
+  })
+  const widths = ends.length === 0 ? '' : `: ${ends.join(', ')}`
+  column.write(`${floor.courses.length} courses${widths}`, 0.82, 'plain')
   const { along, onward } = runDirections(floor.frame, laidUpward(floor))
   column.skip(0.5)
   compass(column, {

@@ -1,49 +1,66 @@
+import type { Point } from '../../geometry/point.ts'
 import type { Nm } from '../../units/length.ts'
+import type { Scene } from '../scene.ts'
 import { type Element, h } from './element.ts'
-import { mm } from './number.ts'
+import { millionths, mm } from './number.ts'
 import * as palette from './palette.ts'
+
+/** Half a right angle, as millionths of its cosine and sine. */
+const DIAGONAL = 707_107
 
 /**
  * Hatches, so that walls, cut and ripped pieces stay apart in black and white: walls close and rising,
- * cut pieces open and rising, rips broad and falling, both crossed.
+ * cut pieces open and rising from the run, rips broad and falling from it, both crossed.
  */
-export function patterns(em: Nm): Element {
-  const line = (weight: number, stroke: string, tile: number): Element =>
-    h('path', { d: `M0 0V${mm(tile)}`, stroke, 'stroke-width': mm((em * weight) / 100) })
-  const tile = (
-    id: string,
-    turn: number,
-    part: number,
-    ground: string,
-    lines: (side: Nm) => Element[],
-  ) => {
-    const side = Math.round(em * part)
-    return h(
-      'pattern',
-      {
-        id,
-        width: mm(side),
-        height: mm(side),
-        patternUnits: 'userSpaceOnUse',
-        patternTransform: `rotate(${turn})`,
-      },
-      h('rect', { width: mm(side), height: mm(side), fill: ground }),
-      ...lines(side),
-    )
-  }
+export function patterns({ em, run }: Pick<Scene, 'em' | 'run'>): Element {
+  const rising = turned(run, 1)
+  const falling = turned(run, -1)
+  const wall = turned({ x: 1_000_000, y: 0 }, 1)
+  const stripe = stroke(em, 44, palette.RIP_STRIPE)
   return h(
     'defs',
     {},
-    tile('wall', 45, 0.3, palette.WALL, (side) => [line(7, palette.WALL_HATCH, side)]),
-    tile('cut', 45, 0.5, palette.CUT_GROUND, (side) => [line(9, palette.CUT_HATCH, side)]),
-    tile('rip', -45, 0.62, palette.RIP_GROUND, (side) => [line(44, palette.RIP_STRIPE, side)]),
-    tile('cut-and-rip', -45, 0.62, palette.RIP_GROUND, (side) => [
-      line(44, palette.RIP_STRIPE, side),
-      h('path', {
-        d: `M0 0H${mm(side)}`,
-        stroke: palette.CUT_HATCH,
-        'stroke-width': mm((em * 14) / 100),
-      }),
+    pattern('wall', { em, turn: wall, part: 0.3, ground: palette.WALL }, [
+      stroke(em, 7, palette.WALL_HATCH),
     ]),
+    pattern('cut', { em, turn: rising, part: 0.5, ground: palette.CUT_GROUND }, [
+      stroke(em, 9, palette.CUT_HATCH),
+    ]),
+    pattern('rip', { em, turn: falling, part: 0.62, ground: palette.RIP_GROUND }, [stripe]),
+    pattern('cut-and-rip', { em, turn: falling, part: 0.62, ground: palette.RIP_GROUND }, [
+      stripe,
+      stroke(em, 14, palette.CUT_HATCH, 'across'),
+    ]),
+  )
+}
+
+/** The run turned by half a right angle, to its left (1) or right (−1), as a matrix; y points down. */
+function turned({ x, y }: Point, side: 1 | -1): string {
+  const cos = Math.round(((x - side * y) * DIAGONAL) / 1_000_000)
+  const sin = Math.round(((y + side * x) * DIAGONAL) / 1_000_000)
+  return `matrix(${[cos, -sin, sin, cos].map(millionths).join(' ')} 0 0)`
+}
+
+/** A line through the tile, along the turned run or square to it. */
+function stroke(em: Nm, weight: number, ink: string, way: 'along' | 'across' = 'along'): Element {
+  const d = way === 'along' ? `M0 0H${mm(em)}` : `M0 0V${mm(em)}`
+  return h('path', { d, stroke: ink, 'stroke-width': mm((em * weight) / 100) })
+}
+
+interface Tile {
+  readonly em: Nm
+  readonly turn: string
+  /** Its side as a part of the lettering's height. */
+  readonly part: number
+  readonly ground: string
+}
+
+function pattern(id: string, { em, turn, part, ground }: Tile, lines: readonly Element[]): Element {
+  const side = mm(Math.round(em * part))
+  return h(
+    'pattern',
+    { id, width: side, height: side, patternUnits: 'userSpaceOnUse', patternTransform: turn },
+    h('rect', { width: side, height: side, fill: ground }),
+    ...lines,
   )
 }

@@ -5,7 +5,7 @@ import { printLength } from '../../units/print.ts'
 import { breachText } from '../breach-text.ts'
 import type { Compiled } from '../compiled.ts'
 import { plankStyle, widthText } from '../cut-size.ts'
-import { courseWidth, firstLaid, laidUpward, lastLaid } from '../drawing/courses.ts'
+import { laidUpward, ripWidth } from '../drawing/courses.ts'
 import { runInWords, wayInWords } from '../drawing/furniture.ts'
 import { runDirections } from '../drawing/run-frame.ts'
 import { visible } from '../visible.ts'
@@ -45,16 +45,17 @@ const READING = [
   '  piece 12 left of its plank.',
 ]
 
-/** Which way everything goes, and how wide the first and last courses are. */
+/** Which way everything goes, and how wide the first and last courses are ripped. */
 function settingOut(floor: PublishedFloor, units: UnitStyle): readonly string[] {
-  const [first, last] = [firstLaid(floor), lastLaid(floor)]
-  if (first === null || last === null) return []
   const { along, onward } = runDirections(floor.frame, laidUpward(floor))
-  const width = (course: number) =>
-    widthText(courseWidth(floor, course), floor.rules.plankWidth, units)
+  const widths = (['first', 'last'] as const).flatMap((which) => {
+    const width = ripWidth(floor, which)
+    return width === null ? [] : [`${which} ${widthText(width, floor.rules.plankWidth, units)}`]
+  })
   return [
     `  Planks run ${runInWords(along)}, each course laid ${floor.rules.laid}; courses follow to the ${wayInWords(onward)}.`,
-    `  First course ${width(first.course)} wide, last course ${width(last.course)}; the working line is the first one's far edge.`,
+    ...(widths.length === 0 ? [] : [`  Width of the ${widths.join(', of the ')} course.`]),
+    '  The working line is the edge of the first course that faces the field.',
   ]
 }
 
