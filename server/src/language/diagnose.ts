@@ -112,9 +112,9 @@ function nearWord(odd: Odd): Finding | null {
     const near = nearest(item.text, known)
     if (near === null || near === item.text.toLowerCase()) continue
     const mended = odd.items.map((other, index) => (index === at ? { ...item, text: near } : other))
-    if (matchForms(mended, odd.entered.forms) === null) continue
+    const match = matchForms(mended, odd.entered.forms)
+    if (match === null) continue
     const place = { start: odd.base + item.start, end: odd.base + item.end }
-    const also = known.filter((word) => word !== near).slice(0, 8)
     return {
       code: 'word-mistyped',
       text: `"${item.text}" is no word of a ${odd.entered.word.word} line. ${near}?${also.length > 0 ? ` (Also: ${also.join(', ')}.)` : ''}`,
@@ -122,6 +122,16 @@ function nearWord(odd: Odd): Finding | null {
     }
   }
   return null
+}
+
+/** What else a line takes that starts like the form meant: a reading with its roles, or a word. */
+function alsoFrom({ entered }: Odd, meant: Form): string {
+  const kind = meant.parts[0]!.kind
+  const others = entered.forms.filter((form) => form !== meant && form.parts[0]!.kind === kind)
+  const shortest = others
+    .filter((form) => form.parts.length > 1)
+    .map((form) => exampleOf(form.text))
+  return shortest.length === 0 ? '' : ` (Also: ${shortest.join('; ')}.)`
 }
 
 function wordsIn(forms: readonly Form[]): readonly string[] {

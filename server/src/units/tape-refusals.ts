@@ -28,7 +28,8 @@ export function refuseNumber(text: string): Refusal | null {
 function tooLong(text: string): Refusal | null {
   const digits = text.replace(/[.,]/g, '')
   if (text.length <= LONGEST_TEXT && !/[0-9]{41}/.test(digits)) return null
-  const said = `${text.slice(0, 60)}… is too long for a figure, which has at most ${MOST_DIGITS} digits.`
+  const shown = text.length > 60 ? `${text.slice(0, 60)}…` : text
+  const said = `${shown} is too long for a figure, which has at most ${MOST_DIGITS} digits.`
   return refusal('number-too-long', said)
 }
 
@@ -71,7 +72,7 @@ function negative(text: string): Refusal | null {
 }
 
 function comma(text: string): Refusal | null {
-  const found = /([0-9]+),([0-9]+)/.exec(text)
+  const found = /(?<![0-9])([0-9]+),([0-9]+)/.exec(text)
   if (found === null) return null
   const apart = text.replace(',', ', ')
   const point = text.replace(',', '.')
@@ -101,7 +102,7 @@ function twoSeparators(text: string): Refusal {
 }
 
 function point(text: string): Refusal | null {
-  if (/[0-9]*\.[0-9]*\./.test(text)) {
+  if (/\.[0-9]*\./.test(text)) {
     return refusal('point-astray', `${text} has two points. A number has at most one: 1234.5.`)
   }
   if (!/(?:^|[^0-9])\.[0-9]|[0-9]\.(?![0-9])/.test(text)) return null
