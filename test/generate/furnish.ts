@@ -10,15 +10,16 @@ import {
   type Wall,
 } from './house.ts'
 import type { Outline, Rectangle, Spot } from './outline.ts'
-import { FOOT, INCH } from './tape.ts'
+import { FOOT, INCH, taped } from './tape.ts'
 
 /** Puts closets, alcoves, hearths, columns, islands, vents and doors to outside where they fit. */
 export function furnish(house: House, dice: Dice): void {
   const taken = house.rooms.flatMap(({ cells }) => cells)
   for (const room of house.rooms) {
     for (let i = dice.below(4); i > 0; i -= 1) onWall(room, taken, dice)
+    if (dice.chance(12)) bow(room, dice)
     // Things in a room are tied to two walls square to one another.
-    if (room.isOutOfSquare) continue
+    if (room.isOutOfSquare || room.walls.some(({ kind }) => kind === 'bow')) continue
     for (let i = dice.pick([0, 0, 0, 1, 1, 2]); i > 0; i -= 1) inside(room, dice)
   }
 }
@@ -67,6 +68,7 @@ function closetName({ name, fixtures }: Room): string {
 
 function isFree(room: Room, { wall, left, width }: Fixture): boolean {
   const margin = 10 * INCH
+  if (room.walls.some((note) => note.wall === wall)) return false
   return room.fixtures.every(
     (other) =>
       other.wall !== wall ||
@@ -99,6 +101,26 @@ function overlapsOwn(beyond: Rectangle, room: Room): boolean {
     north: beyond.north - THICK,
   }
   return overlap([shrunk], room.cells)
+}
+
+/** Bows a bare wall out, within its own thickness, or into a room where nothing stands. */
+function bow(room: Room, dice: Dice): void {
+  const wall = dice.pick(squareWalls(room.corners, room.isOutOfSquare))
+  const isBare = isFree(room, { ...BARE, wall: wall.index, width: wall.length })
+  const hasHearth = room.fixtures.some(({ kind }) => kind === 'hearth')
+  if (!isBare || hasHearth || wall.length < 3 * FOOT) return
+  const phrase = `${taped(dice.between(INCH, 4 * INCH))} bow ${dice.pick(['in', 'out'])}`
+  room.walls.push({ wall: wall.index, kind: 'bow', phrase })
+}
+
+const BARE: Fixture = {
+  kind: 'opening',
+  wall: 0,
+  left: 0,
+  width: 0,
+  to: '',
+  deep: 0,
+  returns: [0, 0],
 }
 
 /** A column, an island or a vent, clear of the walls and of what stands there. */

@@ -15,6 +15,14 @@ export interface Room {
   /** What stands on its walls, and in it; filled while the house is furnished. */
   readonly fixtures: Fixture[]
   readonly obstacles: Obstacle[]
+  readonly walls: WallNote[]
+}
+
+/** What the line of one wall says besides its length: such a wall carries nothing. */
+export interface WallNote {
+  readonly wall: number
+  readonly kind: 'open side' | 'bow'
+  readonly phrase: string
 }
 
 /** Something on a wall: `left` is the distance of its near side from the wall's left end. */
@@ -49,7 +57,16 @@ export function houseOf(dice: Dice): House {
   const outlines = dice.chance(12) ? fourInASquare(dice) : rowOfShapes(dice)
   const rooms = outlines.map(({ shape, isOutOfSquare }, i): Room => {
     const { kind, corners, cells } = shape
-    return { name: NAMES[i]!, kind, corners, cells, isOutOfSquare, fixtures: [], obstacles: [] }
+    return {
+      name: NAMES[i]!,
+      kind,
+      corners,
+      cells,
+      isOutOfSquare,
+      fixtures: [],
+      obstacles: [],
+      walls: [],
+    }
   })
   const doorways = rooms.flatMap((one, i) =>
     rooms.slice(i + 1).map((other) => (connect(one, other, dice) ? 1 : 0)),
@@ -63,19 +80,16 @@ interface Placed {
   readonly isOutOfSquare: boolean
 }
 
+/** Two by two; side by side they may have no wall between them. */
 function fourInASquare(dice: Dice): Placed[] {
   const size = () => dice.between(7 * FOOT, 14 * FOOT)
   const [west, east, south, north] = [size(), size(), size(), size()]
+  const [middle, line] = [west + (dice.chance(50) ? 0 : THICK), south + THICK]
   const boxes = [
     { west: 0, south: 0, east: west, north: south },
-    { west: west + THICK, south: 0, east: west + THICK + east, north: south },
-    { west: 0, south: south + THICK, east: west, north: south + THICK + north },
-    {
-      west: west + THICK,
-      south: south + THICK,
-      east: west + THICK + east,
-      north: south + THICK + north,
-    },
+    { west: middle, south: 0, east: middle + east, north: south },
+    { west: 0, south: line, east: west, north: line + north },
+    { west: middle, south: line, east: middle + east, north: line + north },
   ]
   return boxes.map((box) => ({
     shape: { kind: 'rectangle', corners: cornersOf(box), cells: [box] },
@@ -185,6 +199,11 @@ const PASSAGES = ['door', 'door', 'opening', 'opening', 'pass-through'] as const
 function connect(one: Room, other: Room, dice: Dice): boolean {
   for (const a of squareWalls(one.corners, one.isOutOfSquare)) {
     for (const b of squareWalls(other.corners, other.isOutOfSquare)) {
+      if (isOpenBetween(a, b)) {
+        one.walls.push({ wall: a.index, kind: 'open side', phrase: `open to ${other.name}` })
+        other.walls.push({ wall: b.index, kind: 'open side', phrase: `open to ${one.name}` })
+        return true
+      }
       const free = shared(a, b)
       if (free === null) continue
       const width = Math.min(dice.between(28 * INCH, 6 * FOOT), free.to - free.from)
@@ -198,6 +217,11 @@ function connect(one: Room, other: Room, dice: Dice): boolean {
     }
   }
   return false
+}
+
+function isOpenBetween(a: Wall, b: Wall): boolean {
+  const same = (p: Spot, q: Spot) => p.x === q.x && p.y === q.y
+  return same(a.from, b.to) && same(a.to, b.from)
 }
 
 function distanceAlong({ from, along }: Wall, { x, y }: Spot): number {

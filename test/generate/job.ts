@@ -70,17 +70,29 @@ function floorOf(name: string, rooms: readonly Room[], dice: Dice): Floor {
     .map(({ to }) => to)
     .filter(() => dice.chance(80))
   const run = runOf(rooms, dice)
+  const breaks = dice.chance(25) ? breaksOf(rooms).slice(0, 1) : []
   const lines = [
     `floor ${name}`,
     `  rooms       ${[...rooms.map((room) => room.name), ...closets].join(', ')}`,
     `  lay         ${[product.name, ...run.phrases].join(', ')}`,
     ...run.lines,
+    ...breaks,
   ]
   return {
     product,
     text: `${lines.join('\n')}\n`,
-    features: [`product: ${product.feature}`, ...run.features],
+    features: [`product: ${product.feature}`, ...run.features, ...said('break', breaks)],
   }
+}
+
+/** A line for each doorway between two rooms of the floor that could part the run. */
+function breaksOf(rooms: readonly Room[]): string[] {
+  const isIn = (name: string) => rooms.some((room) => room.name === name)
+  return rooms.flatMap(({ name, fixtures }) =>
+    fixtures
+      .filter(({ kind, to }) => kind !== 'closet' && isIn(to))
+      .map(({ to }) => `  break       ${name} to ${to}, with t moulding`),
+  )
 }
 
 interface Run {
@@ -156,6 +168,7 @@ function featuresOf(
     ),
     ...rooms.map(({ corners }) => `walls: ${bracket(corners.length)}`),
     ...fixtures.map((fixture) => `on a wall: ${inWords(fixture)}`),
+    ...rooms.flatMap(({ walls }) => walls.map(({ kind }) => `wall: ${kind}`)),
     ...obstacles.map(({ kind, isRound }) => `inside: ${isRound ? 'round ' : ''}${kind}`),
     ...floors.flatMap(({ features }) => features),
     `readings: ${isSlipped ? 'a slip of a foot' : isLoose ? 'loose' : 'true to a sixteenth'}`,

@@ -68,7 +68,8 @@ export function roomText(room: Room, readings: Readings, dice: Dice): string {
   const lines = [`room ${room.name}`]
   if (room.isOutOfSquare) lines.push('  out of square')
   for (const [i, wall] of words.entries()) {
-    lines.push(wallLine(wall, read(wall, i, readings, dice)))
+    const notes = room.walls.filter((note) => note.wall === i).map(({ phrase }) => phrase)
+    lines.push(wallLine(wall, read(wall, i, readings, dice), notes))
     const on = room.fixtures.filter((fixture) => fixture.wall === i)
     lines.push(
       ...on.sort((a, b) => a.left - b.left).map((one) => fixtureLine(one, wall, room, dice)),
@@ -89,12 +90,16 @@ function line(indent: number, word: string, phrases: readonly string[]): string 
   return `${head.padEnd(13)} ${phrases.join(', ')}`
 }
 
-function wallLine({ word, label, isNamed, east, north }: WallWords, length: number): string {
+function wallLine(
+  { word, label, isNamed, east, north }: WallWords,
+  length: number,
+  notes: readonly string[],
+): string {
   const ways = [
     `${taped(Math.abs(east))} ${east > 0 ? 'east' : 'west'}`,
     `${taped(Math.abs(north))} ${north > 0 ? 'north' : 'south'}`,
   ]
-  const phrases = [taped(length), ...(word === 'slant' ? ways : [])]
+  const phrases = [taped(length), ...(word === 'slant' ? ways : []), ...notes]
   return line(2, word, isNamed ? [...phrases, `called ${label}`] : phrases)
 }
 
