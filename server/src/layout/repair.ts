@@ -4,7 +4,7 @@ import { type Jointing, jointingsFrom } from './jointing.ts'
 import type { Field } from './laying.ts'
 import { breachesOf } from './score.ts'
 import { wrapped } from './starts.ts'
-import type { Place } from './stretches.ts'
+import type { Place, Touch } from './stretches.ts'
 
 /** Start pieces are tried this far apart: no crew marks a stagger finer. */
 const STEP: Nm = NM_PER_INCH / 4
@@ -12,23 +12,35 @@ const STEP: Nm = NM_PER_INCH / 4
 /** How far from a breach stretches are chosen anew, counted in contacts. */
 const REACHES = [2, 6] as const
 
+/** No more stretches than about this are chosen at once. */
+const MOST_AT_ONCE = 60
+
+/** Where a loop closes, the stretch is fixed in so many of its choices in turn. */
+const MOST_ROOTS = 96
+
+/** Loops closed in one reach that are opened. */
+const MOST_LOOPS = 3
+
+/** Pairs of choices that may be looked at before loops are left as they are. */
+const MOST_WORK = 20_000_000
+
 /**
  * The jointings of a floor with fewer breaches, or the same ones where none is found. Around each
  * breach the stretches within reach are chosen anew all at once, the rest staying as it is: along a
  * tree of contacts the fewest breaches are found exactly (dynamic programming over every start piece
- * on a quarter-inch grid); contacts that close a loop count as they stood, and the tree is grown from
- * each breach in turn, so that every loop is opened somewhere else. Cost for each breach: contacts
- * within reach × start pieces squared. Only for planks of one length.
+ * on a quarter-inch grid). Where contacts close a loop, the stretch at which it closes is fixed in each
+ * of its choices in turn, which is exact for the loops through it. Cost for each breach: contacts within reach
+ * × start pieces squared, in loops times start pieces, up to `MOST_WORK`. Only for planks of one length.
  */
 export function withFewerBreaches(
   field: Field,
   jointings: readonly Jointing[],
 ): readonly Jointing[] {
   if (field.rules.lengths.length > 1) return jointings
-  const repair: Repair = { field, jointings: [...jointings], choices: new Map() }
+  const repair: Repair = { field, jointings: [...jointings], choices: new Map(), work: 0 }
   for (const reach of REACHES) {
     for (const place of field.places) {
-      if (hasAvoidable(repair, place)) chooseAnew(repair, place, reach)
+      if (repair.work < MOST_WORK && hasAvoidable(repair, place)) chooseAnew(repair, place, reach)
     }
   }
   return repair.jointings
@@ -38,6 +50,8 @@ interface Repair {
   readonly field: Field
   readonly jointings: Jointing[]
   readonly choices: Map<number, readonly Jointing[]>
+  /** Pairs of choices looked at so far. */
+  work: number
 }
 
 /** A stretch in the tree: what each of its choices costs together with all that hangs below it. */
@@ -45,6 +59,8 @@ interface Node {
   readonly place: Place
   readonly parent: number | null
   readonly choices: readonly Jointing[]
+  /** A contact outside the tree joins it to a stretch below it: a loop closes here. */
+  readonly closes: boolean
   readonly costs: number[]
   /** For each choice of the parent, this node's best choice. */
   answers: readonly number[]
@@ -86,11 +102,37 @@ function choicesOf(repair: Repair, place: Place): readonly Jointing[] {
   return choices
 }
 
-/** Chooses the stretches within reach of one anew, and keeps that where the breaches became fewer. */
+/**
+ * Chooses the stretches within reach of one anew: first along a tree, then, for each stretch at which a
+ * loop closes, with that one fixed in each of its choices.
+ */
 function chooseAnew(repair: Repair, root: Place, reach: number): void {
-  const nodes = treeFrom(repair, root, reach)
-  const before = breachesOf(repair.field.places, repair.jointings, repair.field.rules)
-  const were = nodes.map((node) => repair.jointings[node.place.id]!)
+  const members = within(repair, root, reach)
+  const loops = solve(repair, { root, members, choices: choicesOf(repair, root) })
+  for (const place of loops.slice(0, MOST_LOOPS)) {
+    const choices = choicesOf(repair, place)
+    const stride = Math.ceil(choices.length / MOST_ROOTS)
+    for (let i = 0; i < choices.length && repair.work < MOST_WORK; i += stride) {
+      if (!hasAvoidable(repair, root)) return
+      solve(repair, { root: place, members, choices: [choices[i]!] })
+    }
+  }
+}
+
+/** What is chosen anew: `members`, as a tree under `root`, which has these choices. */
+interface Task {
+  readonly root: Place
+  readonly members: ReadonlySet<number>
+  readonly choices: readonly Jointing[]
+}
+
+/** Takes the best choices along the tree where that makes the breaches fewer; gives where loops close. */
+function solve(repair: Repair, task: Task): readonly Place[] {
+  const { places, rules } = repair.field
+  const before = breachesOf(places, repair.jointings, rules)
+  const were = [...repair.jointings]
+  if (task.choices.length === 1) repair.jointings[task.root.id] = task.choices[0]!
+  const nodes = treeFrom(repair, task)
   for (const node of [...nodes].reverse()) {
     if (node.parent !== null) hand(repair, node, nodes[node.parent]!)
   }
@@ -100,46 +142,74 @@ function chooseAnew(repair: Repair, root: Place, reach: number): void {
       node.parent === null ? leastIndex(node.costs) : node.answers[picked[node.parent]!]!
     repair.jointings[node.place.id] = node.choices[picked[index]!]!
   }
-  if (breachesOf(repair.field.places, repair.jointings, repair.field.rules) < before) return
-  for (const [index, node] of nodes.entries()) repair.jointings[node.place.id] = were[index]!
+  if (breachesOf(places, repair.jointings, rules) >= before) {
+    for (const [id, jointing] of were.entries()) repair.jointings[id] = jointing
+  }
+  return nodes.filter((node) => node.closes).map((node) => node.place)
 }
 
-/** The stretches within reach, each hung under the one it was reached from; costs but for the tree. */
-function treeFrom(repair: Repair, root: Place, reach: number): readonly Node[] {
-  const { places } = repair.field
-  const found: { place: Place; parent: number | null; depth: number }[] = [
-    { place: root, parent: null, depth: 0 },
-  ]
-  const seen = new Set([root.id])
-  for (let index = 0; index < found.length; index += 1) {
-    const { place, depth } = found[index]!
-    if (depth === reach) continue
-    for (const { other } of place.touches) {
-      if (seen.has(other)) continue
-      seen.add(other)
-      found.push({ place: places[other]!, parent: index, depth: depth + 1 })
+/**
+ * The members as a tree: each hung under one that it touches, going on from the latest as far as that
+ * goes, so that a contact outside the tree leads to a stretch further up. Costs but for the contacts of
+ * the tree.
+ */
+function treeFrom(repair: Repair, { root, members, choices }: Task): readonly Node[] {
+  const found: Hung[] = []
+  hang(repair.field.places, { place: root, parent: null }, new Set(members), found)
+  const at = new Map(found.map(({ place }, index) => [place.id, index]))
+  return found.map(({ place, parent }, index) => {
+    const own = place === root ? choices : choicesOf(repair, place)
+    const isInTree = (other: number) => {
+      const there = at.get(other)
+      return there !== undefined && (there === parent || found[there]!.parent === index)
     }
-  }
-  const hung = new Map(found.map((each) => [each.place.id, each]))
-  return found.map(({ place, parent }) => {
-    const above = parent === null ? -1 : found[parent]!.place.id
-    const choices = choicesOf(repair, place)
-    const inTree = (other: number) => {
-      const beyond = hung.get(other)
-      const under = beyond === undefined || beyond.parent === null ? null : found[beyond.parent]!
-      return other === above || under?.place.id === place.id
+    const outside = place.touches.filter((touch) => !isInTree(touch.other))
+    return {
+      place,
+      parent,
+      choices: own,
+      closes: outside.some((touch) => (at.get(touch.other) ?? -1) > index),
+      costs: costsOutside(repair, own, outside),
+      answers: [],
     }
-    return { place, parent, choices, costs: costsOutside(repair, place, inTree), answers: [] }
   })
 }
 
+interface Hung {
+  readonly place: Place
+  /** Where in the tree's list it hangs; null for the root. */
+  readonly parent: number | null
+}
+
+function hang(places: readonly Place[], next: Hung, left: Set<number>, found: Hung[]): void {
+  const index = found.push(next) - 1
+  left.delete(next.place.id)
+  for (const { other } of next.place.touches) {
+    if (left.has(other)) hang(places, { place: places[other]!, parent: index }, left, found)
+  }
+}
+
+/** The stretches at most so many contacts from one. */
+function within(repair: Repair, root: Place, reach: number): Set<number> {
+  const seen = new Set([root.id])
+  let rim: readonly Place[] = [root]
+  for (let step = 0; step < reach && seen.size < MOST_AT_ONCE; step += 1) {
+    const next = rim.flatMap((place) => place.touches.map((touch) => touch.other))
+    rim = [...new Set(next)].filter((id) => !seen.has(id)).map((id) => repair.field.places[id]!)
+    for (const place of rim.slice(0, MOST_AT_ONCE)) seen.add(place.id)
+  }
+  return seen
+}
+
 /** What each choice costs by itself and against neighbours that are not joined to it in the tree. */
-function costsOutside(repair: Repair, place: Place, inTree: (other: number) => boolean): number[] {
-  const outside = place.touches.filter((touch) => !inTree(touch.other))
-  return choicesOf(repair, place).map((choice) =>
+function costsOutside(
+  { jointings, field }: Repair,
+  choices: readonly Jointing[],
+  outside: readonly Touch[],
+): number[] {
+  return choices.map((choice) =>
     outside.reduce(
-      (sum, touch) =>
-        sum + clashes(choice, repair.jointings[touch.other]!, touch, repair.field.rules),
+      (sum, touch) => sum + clashes(choice, jointings[touch.other]!, touch, field.rules),
       choice.breaches,
     ),
   )
@@ -149,6 +219,7 @@ function costsOutside(repair: Repair, place: Place, inTree: (other: number) => b
 function hand(repair: Repair, node: Node, parent: Node): void {
   const { rules } = repair.field
   const touches = node.place.touches.filter((touch) => touch.other === parent.place.id)
+  repair.work += node.choices.length * parent.choices.length
   node.answers = parent.choices.map((above, index) => {
     let best = 0
     let least = Number.MAX_SAFE_INTEGER
