@@ -47,14 +47,17 @@ function proofJson(report: Report): string {
   return writeJson({ format: 'floorscribe proof', version: 1, ...report })
 }
 
-function proofText({ sound, faults, breaches, checked }: Report, { path }: JsonRead, shell: Shell) {
-  const { red, green } = shell.outColours
+function proofText(report: Report, { path }: JsonRead, { outColours }: Shell): string {
+  const { red, green } = outColours
   const file = visible(path)
-  const lines = faults.map(
+  const faults = report.faults.map(
     (fault) => `${file}: ${red(`fault ${fault.code}:`)} ${faultText(fault)}\n`,
   )
-  const result = sound ? green('proved') : red('not proved')
-  return `${lines.join('')}${file}: ${result}: ${checkedText(checked)}; ${rulesText(breaches.length)}\n`
+  const checked = checkedText(report.checked)
+  const result = report.sound
+    ? `${green('proved')}: ${checked}; ${rulesText(report.breaches.length)}`
+    : `${red('not proved')}: ${counted(report.faults.length, 'fault')} in ${checked}`
+  return `${faults.join('')}${file}: ${result}\n`
 }
 
 function faultText({ floor, text }: Fault): string {
