@@ -5,12 +5,16 @@ import type { BreachMark } from '../scene.ts'
 import type { RunFrame } from './run-frame.ts'
 import type { SubjectFloor } from './subject.ts'
 
+export interface BreachOptions {
+  readonly frame: RunFrame
+  readonly units: UnitStyle
+  readonly em: Nm
+}
+
 /** A mark at each place where a rule of the product is not met. */
 export function breachMarks(
   { published }: SubjectFloor,
-  frame: RunFrame,
-  { em }: { readonly em: Nm },
-  units: UnitStyle,
+  { frame, units, em }: BreachOptions,
 ): BreachMark[] {
   return published.breaches.map((breach, i) => ({
     kind: 'breach',

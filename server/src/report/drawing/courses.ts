@@ -143,8 +143,8 @@ export interface RipLabelOptions {
   readonly frame: RunFrame
   readonly units: UnitStyle
   readonly em: Nm
-  /** How far the label stands off the floor's end: past the drawn wall. */
-  readonly off: Nm
+  /** Of a drawn wall: a label beside the floor stands past it. */
+  readonly thickness: Nm
   /** Rooms and their walls: a label beside the floor keeps clear of them. */
   readonly house: Occupied
   /** Lettering that is there already. */
@@ -210,12 +210,12 @@ function ripLabel(floor: PublishedFloor, ripped: Ripped, options: RipLabelOption
 function candidates(
   floor: PublishedFloor,
   { which, course }: Ripped,
-  { em, off }: RipLabelOptions,
+  { em, thickness }: RipLabelOptions,
   width: Nm,
 ): Candidate[] {
   const { from, to } = reach(floor, course.course)
   const v = (course.low + course.high) / 2
-  const away = off + em * 0.5
+  const away = thickness + em * 0.5
   const beside = [0, 1, -1, 2, -2].map((step) => v + step * em * 0.9)
   const outward = wallSide(floor, which)
   const edge = outward > 0 ? course.high : course.low
@@ -225,7 +225,12 @@ function candidates(
       ...beside.map((at) => ({ u: from - off - width / 2, v: at, from, to: from - off })),
       ...beside.map((at) => ({ u: to + off + width / 2, v: at, from: to, to: to + off })),
     ]),
-    ...[1, 2.2, 3.4].map((step) => ({ u, v: edge + outward * (off + step * em), from: u, to: u })),
+    ...[1, 2.2, 3.4].map((step) => ({
+      u,
+      v: edge + outward * (thickness + step * em),
+      from: u,
+      to: u,
+    })),
     { u, v, from: u, to: u },
   ].map((place) => ({ ...place, onTheFloor: place.v === v && place.u === u }))
 }

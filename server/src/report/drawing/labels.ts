@@ -73,8 +73,8 @@ export function beyondLabels(
       text: to === null || to === 'outside' ? 'outside' : `to ${toText}`,
     }))
   return [...doors, ...rooms.flatMap((room) => steps(room, thickness))].flatMap((one) => {
-    const height = Math.floor(em * 0.7)
-    for (const away of [0.75, 1.9, 3.1, 4.4]) {
+    const height = Math.floor(em * 0.66)
+    for (const away of [0.7, 1.9, 3.1, 4.4]) {
       const along = readable(left(one.outward))
       const line = letter(one.text, moved(one.at, one.outward, em * away), height, {
         along,

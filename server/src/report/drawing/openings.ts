@@ -1,6 +1,7 @@
 import type { Point, Ring } from '../../geometry/point.ts'
 import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
-import { NM_PER_INCH, type Nm } from '../../units/length.ts'
+import { NM_PER_INCH, type Nm, type UnitStyle } from '../../units/length.ts'
+import { printLength } from '../../units/print.ts'
 import type { OpeningShape } from '../scene.ts'
 import { throatOf } from './masonry.ts'
 import { type Direction, direction, distance, left, moved, opposite, quarterArc } from './vector.ts'
@@ -11,12 +12,15 @@ const LEAF: Nm = 1.375 * NM_PER_INCH
 type Faces = readonly [Point, Point]
 type Hung = Pick<OpeningShape, 'heads' | 'leaves' | 'swing'>
 
+/** The rooms and doors around an opening, which decide how its door is drawn. */
+export interface Surroundings {
+  readonly rooms: readonly SurveyedRoom[]
+  readonly doorways: readonly Doorway[]
+  readonly units: UnitStyle
+}
+
 /** An opening as it is drawn: jambs always, then a leaf, a slider or the head of a cased opening. */
-export function openingShape(
-  doorway: Doorway,
-  rooms: readonly SurveyedRoom[],
-  doorways: readonly Doorway[],
-): Omit<OpeningShape, 'title'> {
+export function openingShape(doorway: Doorway, around: Surroundings): OpeningShape {
   const [a, b] = doorway.near
   const [c, d] = doorway.far
   return {
@@ -29,19 +33,16 @@ export function openingShape(
       [a, c],
       [b, d],
     ],
-    ...hung(doorway, rooms, doorways),
+    ...hung(doorway, around),
+    title: `${doorway.label}: ${printLength(doorway.width, around.units)} wide`,
   }
 }
 
-function hung(
-  doorway: Doorway,
-  rooms: readonly SurveyedRoom[],
-  doorways: readonly Doorway[],
-): Hung {
+function hung(doorway: Doorway, around: Surroundings): Hung {
   const heads = [doorway.near, doorway.far]
   if (doorway.kind === 'door' && doorway.opening.sliding)
     return { heads: [], leaves: slidingLeaves(doorway), swing: [] }
-  if (doorway.kind === 'door') return { heads: [], ...swinging(doorway, rooms, doorways) }
+  if (doorway.kind === 'door') return { heads: [], ...swinging(doorway, around) }
   return { heads: doorway.kind === 'open side' ? [] : heads, leaves: [], swing: [] }
 }
 
@@ -62,25 +63,19 @@ function slidingLeaves({ near: [a, b], far: [c], width }: Doorway): Ring[] {
  * Which side a door swings to is not read: it is drawn into the room with fewer doors, as hall doors
  * hang, with its hinge at the jamb nearer to a corner.
  */
-function swinging(
-  doorway: Doorway,
-  rooms: readonly SurveyedRoom[],
-  doorways: readonly Doorway[],
-): Pick<Hung, 'leaves' | 'swing'> {
-  const intoBeyond = fewerDoors(doorway, rooms, doorways)
+function swinging(doorway: Doorway, around: Surroundings): Pick<Hung, 'leaves' | 'swing'> {
+  const intoBeyond = fewerDoors(doorway, around)
   const face: Faces = intoBeyond ? doorway.far : doorway.near
   const across = left(direction(...doorway.near))
   const into = intoBeyond ? across : opposite(across)
-  const room = rooms.find(({ room }) => room.name.key === (intoBeyond ? doorway.to : doorway.room))
+  const room = around.rooms.find(
+    ({ room }) => room.name.key === (intoBeyond ? doorway.to : doorway.room),
+  )
   const [hinge, latch] = hingeFirst(face, room?.corners ?? [])
   return hungAt(hinge, direction(hinge, latch), into, distance(hinge, latch))
 }
 
-function fewerDoors(
-  { room, to }: Doorway,
-  rooms: readonly SurveyedRoom[],
-  doorways: readonly Doorway[],
-): boolean {
+function fewerDoors({ room, to }: Doorway, { rooms, doorways }: Surroundings): boolean {
   const measured = rooms.some((one) => one.room.name.key === to && one.status === 'measured')
   const doors = (key: string | null): number =>
     doorways.filter((doorway) => doorway.room === key || doorway.to === key).length
