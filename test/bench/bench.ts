@@ -6,9 +6,10 @@ import { type Compiled, compile } from '../../server/src/compile.ts'
 import { bind } from '../../server/src/job/bind.ts'
 import { isRoot } from '../../server/src/job/includes.ts'
 import { parse } from '../../server/src/language/parse.ts'
+import { estimateText } from '../../server/src/report/text/estimate.ts'
 import { survey } from '../../server/src/survey/survey-job.ts'
 import { calibration } from './calibrate.ts'
-import { medianOfFive } from './median.ts'
+import { medianOfFive, WARM } from './median.ts'
 import { ms, table } from './table.ts'
 
 const COMMAND = 'dist/floorscribe.mjs'
@@ -29,10 +30,10 @@ function compiledFrom(texts: ReadonlyMap<string, string>, root: string): Compile
 
 function stageRow(texts: ReadonlyMap<string, string>, root: string): string[] {
   const { trees, job, floors } = compiledFrom(texts, root)
-  const parsing = medianOfFive(() => trees.map((tree) => parse(tree.file, tree.text)))
-  const binding = medianOfFive(() => bind(trees, root))
-  const surveying = medianOfFive(() => survey(job))
-  const whole = medianOfFive(() => compile(texts, root))
+  const parsing = medianOfFive(() => trees.map((tree) => parse(tree.file, tree.text)), WARM)
+  const binding = medianOfFive(() => bind(trees, root), WARM)
+  const surveying = medianOfFive(() => survey(job), WARM)
+  const whole = medianOfFive(() => estimateText(compiledFrom(texts, root)), WARM)
   const laying = Math.max(0, whole - parsing - binding - surveying)
   const pieces = floors.reduce((sum, floor) => sum + floor.published.pieces.length, 0)
   return [root, String(pieces), ...[parsing, binding, surveying, laying, whole].map(ms)]
@@ -44,10 +45,12 @@ function cold(args: readonly string[]): number {
 }
 
 const { texts, roots } = readExamples()
-console.log(`Medians of five. Node ${process.versions.node}; calibration ${ms(calibration())}.\n`)
+console.log(
+  `Medians of five, the stages warm after ${WARM} runs. Node ${process.versions.node}; calibration ${ms(calibration())}.\n`,
+)
 console.log(
   table(
-    ['job', 'pieces', 'parse', 'bind', 'survey', 'lay and count', 'all of it'],
+    ['job', 'pieces', 'parse', 'bind', 'survey', 'lay and count', 'whole estimate'],
     roots.map((root) => stageRow(texts, root)),
   ),
 )
