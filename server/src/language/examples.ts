@@ -9,13 +9,20 @@ const SAMPLES: ReadonlyMap<string, string> = new Map([
   ['DATE', '2027-04-12'],
   ['WAY', 'east'],
   ['PATH', 'products.floor'],
-  ['ROOM', 'ROOM'],
-  ['WALL', 'WALL'],
 ])
 
 /** A form as a person would write it: `2' 0" from left or right`. Names stay in capitals. */
 export function exampleOf(form: string): string {
+  if (/\|[^| ]+ /.test(form) && !/[A-Z]/.test(form)) return either(form)
   return form
-    .replace(/[A-Z]+/g, (capital) => SAMPLES.get(capital) ?? capital)
-    .replace(/\|/g, ' or ')
+    .split(' ')
+    .map((word) => SAMPLES.get(word) ?? either(word))
+    .join(' ')
+}
+
+/** `a|b|c` as it is said: a, b or c. */
+function either(choice: string): string {
+  const options = choice.split('|')
+  if (options.length === 1) return choice
+  return `${options.slice(0, -1).join(', ')} or ${options[options.length - 1]}`
 }

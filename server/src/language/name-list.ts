@@ -62,7 +62,7 @@ function namePhrase(items: readonly Item[], parted: Parted): Phrase | null {
 /** Says it when a name that is given is one of the language's own; sides and ways keep their meaning. */
 export function isTaken(name: Name, reading: Reading): boolean {
   if (!TAKEN.includes(name.key)) return false
-  const said = `${name.text} has a meaning of its own everywhere and cannot be a name. A second word makes one: ${name.text} side.`
+  const said = `${name.text} has a meaning of its own everywhere and cannot be a name. A second word makes it one: ${name.text} room.`
   sayError(reading, 'name-taken', name.span, said)
   return true
 }

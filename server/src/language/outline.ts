@@ -100,7 +100,7 @@ export class Outline {
       this.lines.push(keepLine(raw, 'phrases', false, this.reading))
       return
     }
-    if (this.block?.silent !== true) sayNoWord(raw, typed, this.reading)
+    if (this.block?.silent !== true) sayNoWord(raw, this.reading)
     if (raw.indent === 0) this.openBroken(raw, '')
     else this.addBroken(raw, '')
   }
@@ -237,10 +237,24 @@ export class Outline {
     const base = raw.head!.end
     const mode = entered.word.takes === 'text' ? 'text' : 'phrases'
     const tokens = tokenize(reading.text.slice(base, raw.end), mode)
-    const content = readContent(entered, { base, tokens }, reading)
+    const content = readContent(entered, { base, tokens }, sparing(reading))
     const line = keepLine(raw, mode, !content.whole, reading, tokens)
     this.lines.push(line)
     return { line, content }
+  }
+}
+
+/** One slip can spoil every phrase of its line; more than this about one line helps nobody. */
+const MOST_PER_LINE = 3
+
+function sparing(reading: Reading): Reading {
+  let left = MOST_PER_LINE
+  return {
+    ...reading,
+    say: (message) => {
+      if (left > 0) reading.say(message)
+      left -= 1
+    },
   }
 }
 

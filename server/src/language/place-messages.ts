@@ -1,11 +1,14 @@
 import { message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
+import { BLANKS } from '../units/signs.ts'
 import type { Conflict } from './conflicts.ts'
 import type { DraftBlock } from './drafts.ts'
 import type { RawLine } from './lines.ts'
 import { fixOf, type Reading, type Repair, sayError, shown, spanOf } from './reading.ts'
 import { type Entered, homesOf, wordsOf } from './vocabulary.ts'
 import type { Home } from './words.ts'
+
+const BLANK_RUN = new RegExp(`[${BLANKS}]+`, 'g')
 
 /** A line with a word, where it stands. */
 export interface Placed {
@@ -56,13 +59,17 @@ export function sayWithoutBlock(placed: Placed): void {
 
 /** A word that is none of ours: the nearest is offered, and what it costs until then is said. */
 export function sayUnknown(placed: Placed, home: Home): void {
-  const { word, raw, block } = placed
+  const { word, raw, block, reading } = placed
+  if (!/^\p{L}/u.test(word)) {
+    sayNoWord(raw, reading)
+    return
+  }
   const near = nearest(word, [...wordsOf(home), ...wordsOf(block?.home ?? home)])
   const where = home === 'file' ? 'No line in column one' : `No line of a ${kindOf(placed)}`
   const offer = near === null ? '' : ` ${near}?`
   const said = `${where} starts with "${shown(word)}".${offer} ${costOf(placed, home)}`
   const repair = near === null ? null : { ...raw.head!, title: `Write ${near}`, text: near }
-  sayError(placed.reading, 'word-unknown', raw.head!, said, repair)
+  sayError(reading, 'word-unknown', raw.head!, said, repair)
 }
 
 function costOf(placed: Placed, home: Home): string {
@@ -72,9 +79,12 @@ function costOf(placed: Placed, home: Home): string {
 }
 
 /** A line that starts with no word at all. */
-export function sayNoWord(raw: RawLine, typed: string, reading: Reading): void {
+export function sayNoWord(raw: RawLine, reading: Reading): void {
+  const typed = reading.text.slice(raw.start, raw.end).trimStart()
   const place = { start: raw.end - typed.length, end: raw.end }
-  const said = `A line starts with one of the language's words, and ${shown(typed)} does not. A remark follows a # and a blank.`
+  const said =
+    "A line starts with one of the language's words, and what belongs to it follows: north 12' 4\". " +
+    `"${shown(typed.trimEnd())}" does not.`
   sayError(reading, 'word-missing', place, said)
 }
 
@@ -91,7 +101,9 @@ export function sayConflict(
   conflict: Conflict,
   reading: Reading,
 ): void {
-  const sides = [conflict.ours, conflict.theirs].map((side) => shown(side.join(' / ') || 'nothing'))
+  const sides = [conflict.ours, conflict.theirs].map((side) =>
+    shown(side.join(' / ').replace(BLANK_RUN, ' ') || 'nothing'),
+  )
   const said =
     `A git merge was left open, lines ${raw.number} to ${last.number}. ` +
     `Keep ${sides[0]} (ours) or ${sides[1]} (theirs), and take the marks out. No totals until then.`
