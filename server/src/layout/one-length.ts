@@ -29,7 +29,7 @@ export function jointOneLength(laying: Laying, place: Place): Jointing {
 }
 
 /** Any jointing that aligns with no neighbour: there are finitely many joints to keep off. */
-function unaligned(laying: Laying, place: Place): Jointing {
+export function unaligned(laying: Laying, place: Place): Jointing {
   const { rules } = laying.field
   const plank = rules.lengths[0]!.length
   const mark = markOf(plank)

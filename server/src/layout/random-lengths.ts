@@ -2,6 +2,7 @@ import type { Nm } from '../units/length.ts'
 import { ALIGNED, IN_LINE } from './clash.ts'
 import { type Blank, isWhole, type Jointing, judged } from './jointing.ts'
 import { breachesHere, type Laying } from './laying.ts'
+import { unaligned } from './one-length.ts'
 import type { PlankRules } from './problem.ts'
 import { acrossOf, type Place } from './stretches.ts'
 import { priceOf, woodFor } from './wood.ts'
@@ -41,7 +42,7 @@ export function jointRandomLengths(laying: Laying, place: Place): Jointing {
     beam = narrowed(next, best)
   }
   if (best !== null) found.push(jointingOf(place, best.before, rules))
-  return fewest(laying, place, found)
+  return found.length === 0 ? unaligned(laying, place) : fewest(laying, place, found)
 }
 
 function jointingOf(place: Place, last: PartLaid | null, rules: PlankRules): Jointing {
@@ -117,13 +118,12 @@ function extended(laying: Laying, place: Place, part: PartLaid): readonly PartLa
   // A piece glued on its left has that end cut, so it is shorter than its plank.
   const most = longestOf(laying) - (cutLeft ? 1 : 0)
   const ends = begins ? beginnings(laying, place, part.at) : wholes(laying, part.at)
-  const once = [...new Set(ends)].filter(
-    (to) => part.at < to && to < place.to && to - part.at <= most,
-  )
-  return once.flatMap((to) => {
-    const post = postMissed(place, part.at, to)
-    const at = post ?? to
-    return [withPiece(laying, place, part, { to: at, begins, parted: post !== null })]
+  const once = [...new Set(ends)].filter((to) => part.at < to && to - part.at <= most)
+  return once.flatMap((end) => {
+    const post = postMissed(place, part.at, Math.min(end, place.to))
+    const to = post ?? end
+    if (to >= place.to) return []
+    return [withPiece(laying, place, part, { to, begins, parted: post !== null })]
   })
 }
 
