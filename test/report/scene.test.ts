@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { twiceAreaOf } from '../../server/src/geometry/exact.ts'
 import type { Point } from '../../server/src/geometry/point.ts'
-import { groundOf } from '../../server/src/report/drawing/letter.ts'
+import { groundOf, widthOf } from '../../server/src/report/drawing/letter.ts'
 import { holds, overlap } from '../../server/src/report/drawing/occupied.ts'
+import { direction, distance, middle, plate } from '../../server/src/report/drawing/vector.ts'
 import type { Lettering, Scene, Shape } from '../../server/src/report/scene.ts'
 import { sceneOf } from '../../server/src/report/scene-of.ts'
 import { house } from './house.ts'
-import { at, doorway, room } from './rooms.ts'
+import { at, box, doorway, room, SPAN } from './rooms.ts'
 
 const scene = sceneOf(house())
 
@@ -74,17 +75,7 @@ describe('the scene of a house', () => {
   })
 
   test('keeps lettering clear of other lettering', () => {
-    const set = scene.shapes.flatMap((shape) =>
-      letterings(shape).map((lettering) => ({ shape, ground: groundOf(lettering) })),
-    )
-    const clashes = set.flatMap((one, i) =>
-      set
-        .slice(i + 1)
-        .filter((other) => other.shape !== one.shape && overlap(one.ground, other.ground))
-        .map((other) => `${one.shape.id} on ${other.shape.id}`),
-    )
-    // Lines of one title block stand closer than the ground that a lone label takes.
-    expect(clashes.filter((clash) => !/^sheet \d+ on sheet \d+$/.test(clash))).toEqual([])
+    expect(clashesIn(scene)).toEqual([])
   })
 
   test('hides no piece number under a label, a dimension or a door', () => {
@@ -177,6 +168,80 @@ describe('what is not ready', () => {
   })
 })
 
+/** A dimension's line but for its ends, as broad as a stroke of a pencil. */
+function bandOf({ line: [a, b] }: { readonly line: readonly [Point, Point] }, em: number) {
+  return plate(middle(a, b), direction(a, b), distance(a, b) * 0.8, em * 0.3)
+}
+
+/** Which lettering stands on which, the lines of the title block aside: those stand closer. */
+function clashesIn(drawn: Scene): string[] {
+  const set = drawn.shapes.flatMap((shape) =>
+    letterings(shape).map((lettering) => ({ shape, ground: groundOf(lettering) })),
+  )
+  const clashes = set.flatMap((one, i) =>
+    set
+      .slice(i + 1)
+      .filter((other) => other.shape !== one.shape && overlap(one.ground, other.ground))
+      .map((other) => `${one.shape.id} on ${other.shape.id}`),
+  )
+  return clashes.filter((clash) => !/^sheet \d+ on sheet \d+$/.test(clash))
+}
+
+describe('lettering in tight places', () => {
+  test('of a bay window finds room', () => {
+    const bay = [
+      [0, 100],
+      [40, 100],
+      [60, 120],
+      [90, 120],
+      [110, 100],
+      [150, 100],
+      [150, 0],
+      [0, 0],
+    ] as const
+    const drawn = sceneOf({ ...house(), floors: [], rooms: [room('bay', bay)], doorways: [] })
+    const sizes = shapes('dimension', drawn)
+    expect(sizes.length).toBeGreaterThan(6)
+    expect(clashesIn(drawn)).toEqual([])
+    const crossed = sizes.filter((size) => {
+      const thin = bandOf(size, drawn.em)
+      return sizes.some(
+        (other) =>
+          other !== size &&
+          (overlap(thin, groundOf(other.lettering)) || overlap(thin, bandOf(other, drawn.em))),
+      )
+    })
+    expect(crossed.map(({ id }) => id)).toEqual([])
+  })
+
+  test('of a room keeps off the column in its middle', () => {
+    const square = [
+      [0, 100],
+      [100, 100],
+      [100, 0],
+      [0, 0],
+    ] as const
+    const column = { kind: 'column', label: 'column', gap: null, span: SPAN } as const
+    const posted = room('a', square, { obstacles: [{ ...column, ring: box(46, 46, 54, 54) }] })
+    const drawn = sceneOf({ ...house(), floors: [], rooms: [posted], doorways: [] })
+    const [label] = shapes('label', drawn)
+    expect(label!.lines.map(({ text }) => text)).toContain('a')
+    expect(overlap(label!.plate, box(46, 46, 54, 54))).toBe(false)
+  })
+
+  test('of a long title stays on the sheet, bold as it is', () => {
+    const title = 'Heron Cottage, the back bedroom and the landing before it'
+    const drawn = sceneOf({ ...house(), title })
+    const bold = shapes('note', drawn).filter(({ lettering }) => lettering.tone === 'title')
+    expect(bold.map(({ lettering }) => lettering.text).join(' ')).toBe(title)
+    for (const { lettering } of bold) {
+      // Common faces run about a tenth wider in bold (from memory).
+      const width = 1.1 * widthOf(lettering.text, lettering.height)
+      expect(lettering.at.x + width).toBeLessThan(drawn.high.x)
+    }
+  })
+})
+
 describe('a doorway whose wall has no thickness yet', () => {
   const square = [
     [0, 100],
@@ -234,5 +299,6 @@ describe('the scale bar', () => {
     const feet = /^(\d+) ft$/.exec(bar!.marks.at(-1)!.text)![1]!
     const [left, right] = bar!.frame
     expect(right!.x - left!.x).toBe(Number(feet) * 304_800_000)
+    expect(right!.x - left!.x).toBeGreaterThan(6 * scene.em)
   })
 })

@@ -102,13 +102,15 @@ function openingShapes({ rooms, doorways, units }: Plan): OpeningShape[] {
   return doorways.map((doorway) => openingShape(doorway, { rooms, doorways, units }))
 }
 
+/** Placed one after the other; labels on plates are drawn last, over what leads past them. */
 function letteringShapes(plan: Plan): Shape[] {
-  return [
-    ...dimensions(plan.rooms, plan),
-    ...beyondLabels(plan.rooms, plan.doorways, plan),
-    ...plan.floors.flatMap(({ floor, frame }) => ripLabels(floor.published, { ...plan, frame })),
-    ...labels(plan.rooms, plan),
-  ]
+  const sizes = dimensions(plan.rooms, plan)
+  const beyond = beyondLabels(plan.rooms, plan.doorways, plan)
+  const rips = plan.floors.flatMap(({ floor, frame }) =>
+    ripLabels(floor.published, { ...plan, frame }),
+  )
+  const names = labels(plan.rooms, plan)
+  return [...sizes, ...rips, ...beyond, ...names]
 }
 
 /** What of a floor lies under the walls, and what is drawn over them. */
