@@ -27,6 +27,9 @@ export interface LineRules {
   readonly length: Nm
 }
 
+/** No house has more walls along its planks; beyond it the grid has to do. */
+const MOST_WALLS = 100
+
 /** The grid on which lines are tried, in parts of a plank's width. */
 const PARTS = 32
 
@@ -83,12 +86,15 @@ export function movedLine(line: Line, by: Nm, walls: readonly WallAlong[], rules
 /**
  * The line with the fewest narrow courses along all walls; of equals the nearest to the balanced place.
  * Tried are a grid over one plank's width and the lines at which some wall gets just the narrowest rip
- * or none. Cost: walls squared.
+ * or none. Cost: lines tried × walls.
  */
 export function leastNarrow(line: Line, walls: readonly WallAlong[], rules: LineRules): Line {
   const { width } = rules
   const grid = Array.from({ length: PARTS }, (_, i) => Math.floor((i * width) / PARTS))
-  const tried = [...grid, ...walls.flatMap((wall) => justWide(line, wall, rules))]
+  const tried = [
+    ...grid,
+    ...walls.slice(0, MOST_WALLS).flatMap((wall) => justWide(line, wall, rules)),
+  ]
   const moves = [...new Set(tried.map((by) => nearest(by, width)))].sort(
     (a, b) => Math.abs(a) - Math.abs(b) || a - b,
   )

@@ -67,10 +67,14 @@ function startsToTry(laying: Laying, place: Place): readonly Nm[] {
   return onceEach(starts, plank, place.length)
 }
 
+/** Start pieces tried in one stretch at most: only a comb of a floor offers more. */
+const MOST_STARTS = 64
+
 /** Wrapped into the plank, without repeats: few enough that looking through them beats a set. */
 function onceEach(starts: readonly Nm[], plank: Nm, stretch: Nm): readonly Nm[] {
   const once: Nm[] = []
   for (const start of starts) {
+    if (once.length === MOST_STARTS) break
     const inside = wrapped(start, plank, stretch)
     if (!once.includes(inside)) once.push(inside)
   }

@@ -7,6 +7,9 @@ import type { PlankRules } from './problem.ts'
 import { acrossOf, type Place } from './stretches.ts'
 import { priceOf, woodFor } from './wood.ts'
 
+/** Places beside neighbours' joints at which a run may begin: only a comb of a floor offers more. */
+const MOST_NEAR = 48
+
 /** How many part-laid stretches are followed at once. */
 const BEAM = 6
 
@@ -145,7 +148,7 @@ function beginnings(laying: Laying, place: Place, at: Nm): readonly Nm[] {
       [rules.stagger + rules.toSpare, rules.stagger].flatMap((off) => [joint - off, joint + off]),
     ),
   )
-  const near = beside.filter((to) => at < to && to - at < longest)
+  const near = beside.filter((to) => at < to && to - at < longest).slice(0, MOST_NEAR)
   return [...wholes(laying, at), ...rests, ...fractions, ...near]
 }
 

@@ -164,6 +164,7 @@ function treeFrom(repair: Repair, { root, members, choices }: Task): readonly No
       return there !== undefined && (there === parent || found[there]!.parent === index)
     }
     const outside = place.touches.filter((touch) => !isInTree(touch.other))
+    repair.work += own.length * outside.length
     return {
       place,
       parent,
