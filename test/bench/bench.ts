@@ -9,6 +9,7 @@ import { parse } from '../../server/src/language/parse.ts'
 import { estimateText } from '../../server/src/report/text/estimate.ts'
 import { survey } from '../../server/src/survey/survey-job.ts'
 import { calibration } from './calibrate.ts'
+import { growthRows } from './growth.ts'
 import { medianOfFive, WARM } from './median.ts'
 import { ms, table } from './table.ts'
 
@@ -67,3 +68,4 @@ console.log(
     ],
   ),
 )
+console.log(table(['walls doubled', '5 000', '10 000', 'ratio, at most 2.6'], growthRows(5000)))

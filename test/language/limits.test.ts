@@ -30,17 +30,7 @@ describe('limits', () => {
   })
 })
 
-/** Milliseconds of the best of some runs: the machine may be busy. */
-function best(run: () => void): number {
-  const times = Array.from({ length: 5 }, () => {
-    const start = performance.now()
-    run()
-    return performance.now() - start
-  })
-  return Math.min(...times)
-}
-
-describe('time grows with the text and no faster', () => {
+describe('what is very long is read whole, and none of it is lost', () => {
   const LONG: readonly (readonly [string, (n: number) => string])[] = [
     ['a job', (n) => sample('upper-hall').repeat(n / 20)],
     ['blanks', (n) => `room a\n  north${' '.repeat(n * 40)}9' x`],
@@ -60,10 +50,7 @@ describe('time grows with the text and no faster', () => {
   ]
 
   test.each(LONG)('%s', (_, make) => {
-    const [small, large] = [make(400), make(1600)]
-    const run = (text: string) => () => parse('job.floor', text)
-    run(small)()
-    // Four times the text: were the time its square, sixteen times; a busy machine blurs the rest.
-    expect(best(run(large))).toBeLessThan(9 * best(run(small)) + 10)
+    const text = make(1600)
+    expect(print(parse('job.floor', text))).toBe(text)
   })
 })

@@ -29,30 +29,14 @@ const row = (count: number) => {
   return jobOf(rooms.join('')).job
 }
 
-const time = (run: () => unknown): number => {
-  let best = Infinity
-  for (let i = 0; i < 3; i++) {
-    const start = performance.now()
-    run()
-    best = Math.min(best, performance.now() - start)
-  }
-  return best
-}
-
-test('twice the walls take little more than twice the time, up to ten thousand', () => {
-  const [half, whole] = [teeth(1250), teeth(2500)].map((walls) => job([room('comb', walls)]))
-  const [before, after] = [time(() => survey(half!)), time(() => survey(whole!))]
-  expect(survey(whole!).rooms[0]!.status).toBe('measured')
-  expect(survey(whole!).messages.map(({ code }) => code)).toEqual(['closing-error'])
-  // 2.6 is the aim; a busy machine may spoil even the best of three.
-  expect(after / before).toBeLessThan(3)
-  expect(after).toBeLessThan(2000)
+test('a comb of ten thousand walls is closed, and its slip is found', () => {
+  const found = survey(job([room('comb', teeth(2500))]))
+  expect(found.rooms[0]!.status).toBe('measured')
+  expect(found.messages.map(({ code }) => code)).toEqual(['closing-error'])
 })
 
-test('a thousand rooms in a row take well under a second', () => {
-  const rooms = row(1000)
-  const found = survey(rooms)
+test('a thousand rooms in a row are placed as one network', () => {
+  const found = survey(row(1000))
   expect(found.messages).toEqual([])
   expect(new Set(found.rooms.map(({ network }) => network)).size).toBe(1)
-  expect(time(() => survey(rooms))).toBeLessThan(1500)
 })
