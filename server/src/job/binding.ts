@@ -2,7 +2,7 @@ import type { Message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
 import type { Span } from '../facts/span.ts'
 import type { Entry, Tree } from '../language/tree.ts'
-import { DEFAULT_TAPE_OPTIONS, tapeOptionsOf } from '../language/units-line.ts'
+import { DEFAULT_TAPE_OPTIONS, tapeOptionsIn } from '../language/units-line.ts'
 import type { Nm } from '../units/length.ts'
 import type { TapeOptions } from '../units/tape.ts'
 import { fileName } from './includes.ts'
@@ -45,7 +45,7 @@ export function openBinding(
   }
   const text = (span: Span): string =>
     order.get(span.file)?.tree.text.slice(span.start, span.end) ?? ''
-  const tapes = new Map(trees.map((tree) => [tree.file, tapeOptionsOf(tree.text)]))
+  const tapes = new Map(trees.map((tree) => [tree.file, tapeOptionsIn(tree)]))
   const tape = (file: string): TapeOptions => tapes.get(file) ?? DEFAULT_TAPE_OPTIONS
   const wrong = new Set(trees.flatMap(linesInError))
   const isWrong = (entry: Entry): boolean =>

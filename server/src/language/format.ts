@@ -3,7 +3,7 @@ import type { TapeOptions } from '../units/tape.ts'
 import { canonicalLength } from '../units/tape-canonical.ts'
 import { DEEPER } from './outline.ts'
 import type { Block, Entry, Line, Token, Tree } from './tree.ts'
-import { tapeOptionsOf } from './units-line.ts'
+import { tapeOptionsIn } from './units-line.ts'
 import { wordIn } from './vocabulary.ts'
 
 /** Replaces a stretch of the text. */
@@ -21,7 +21,7 @@ const VALUE_COLUMN = 14
  * written from itself alone; a line that cannot be read stays as it is; line ends stay.
  */
 export function formatEdits(tree: Tree): readonly Edit[] {
-  const options = tapeOptionsOf(tree.text)
+  const options = tapeOptionsIn(tree)
   const entries = soundEntries(tree)
   const edits: Edit[] = []
   for (const line of tree.lines) {

@@ -22,8 +22,8 @@ export function parse(file: string, text: string): Tree {
   const say = (said: Message): void => {
     if (messages.length <= MOST_MESSAGES) messages.push(said)
   }
-  const reading: Reading = { file, text, tape: tapeOptionsOf(text), say }
   const raw = splitLines(text)
+  const reading: Reading = { file, text, tape: tapeOptionsOf(file, text, raw), say }
   const outline = new Outline(reading)
   const conflicts = findConflicts(text, raw)
   let next = 0
