@@ -127,6 +127,7 @@ units: feet-inches|inches|mm|cm|m mm`)
   test('the order of lines does not matter to what a bare number is', () => {
     expect(codes('room a\n  north 120\nunits feet-inches, bare inches')).toEqual([])
     expect(codes('room a\n  north 3760\nunits\u00a0mm,\tbare mm  # site')).toEqual([])
+    expect(codes('room a\n  north 120\nUnits bare inches, feet-inches')).toEqual([])
     expect(codes('room a\n  north 120\nunits inches')).toEqual(['2 error length-two-ways'])
   })
 
