@@ -17,7 +17,7 @@ export interface JobOptions extends FileOptions {
   readonly drawing?: string
 }
 
-/** The answer of a command, in either way of writing it; null where it was misunderstood. */
+/** The answer of a command, in either way of writing it. */
 export type Answer = Readonly<Record<Format, (compiled: Compiled) => string>>
 
 /** Reads a job, says what stands in its way, draws it if wished, and gives the answer. */

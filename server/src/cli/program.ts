@@ -42,11 +42,8 @@ function programOf(world: World, finish: (code: ExitCode) => void): Command {
     )
     .version(VERSION, '--version', 'print the release')
     .helpOption('--help', 'print this help')
-    .helpCommand(false)
-    .addHelpText(
-      'after',
-      `${EXIT_HELP}\n\n"floorscribe COMMAND --help" tells more about a command.`,
-    )
+    .helpCommand('help [command]', 'print this help, or that of a command')
+    .addHelpText('after', `${EXIT_HELP}\n\n"floorscribe help COMMAND" tells more about a command.`)
     .exitOverride()
     .configureOutput({
       writeOut: world.out,

@@ -8,7 +8,10 @@ export function exitOf({ exit }: Compiled): ExitCode {
   return EXIT[exit]
 }
 
-/** "sound and complete, 2 notes", "1 error, 3 things still to come". */
+/**
+ * "sound and complete, 2 notes", "1 error, 3 things still to come". A file that no message calls
+ * unfinished may still be none that gives totals, such as a list of products: then why is said.
+ */
 export function verdict(compiled: Compiled): string {
   const open = compiled.messages.filter((message) => !message.accepted)
   const settled = compiled.messages.length - open.length
@@ -21,5 +24,7 @@ export function verdict(compiled: Compiled): string {
     { n: settled, words: (n: number) => counted(n, 'accepted warning') },
   ]
   const said = counts.filter(({ n }) => n > 0).map(({ n, words }) => words(n))
-  return [...(compiled.exit === 'sound' ? ['sound and complete'] : []), ...said].join(', ')
+  if (compiled.exit === 'sound') return ['sound and complete', ...said].join(', ')
+  if (compiled.exit === 'errors' || weighing('incomplete') > 0) return said.join(', ')
+  return `${['incomplete', ...said].join(', ')}. ${compiled.takeoff.incompleteBecause.join(' ')}`
 }
