@@ -8,7 +8,7 @@ import { breachMessages } from './breach-messages.ts'
 import { crosswise, directionOf } from './direction.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
-import { balancedLine, type Line, leastNarrow, movedLine } from './line.ts'
+import { balancedLine, betterLines, type Line, movedLine } from './line.ts'
 import { netInFrame } from './net.ts'
 import { planOf, USUAL_BUDGET } from './plan.ts'
 import { plankRules } from './plank-rules.ts'
@@ -16,9 +16,8 @@ import type { PlankRules } from './problem.ts'
 import { type CutFloor, problemOf } from './problem-of.ts'
 import { publishFloor } from './publish.ts'
 import type { PublishedFloor } from './published.ts'
-import { compareScores } from './score.ts'
 import { advance, begin, type Search } from './search.ts'
-import { setOutMessages, shiftAcross } from './set-out.ts'
+import { type Moved, setOutMessages, shiftAcross } from './set-out.ts'
 import { type Start, startOf } from './start-wall.ts'
 import { zonesOf } from './zones.ts'
 
@@ -113,10 +112,18 @@ export function layFloor(input: ToLay): LaidFloor | null {
       ...otherDirection(input, direction.frame, rules),
     ],
     messages: [
-      ...setOutMessages({ job, floor, direction, start, line: chosen.line }),
+      ...setOutMessages({ job, floor, direction, start, moved: movedFrom(ways[0]!, chosen) }),
       ...breachMessages(published, job.units, floor.span),
     ],
   }
+}
+
+/** How far the line was moved by choice, and what for. */
+function movedFrom(balanced: Way, chosen: Way): Moved {
+  const fewer =
+    chosen.line.narrow < balanced.line.narrow ||
+    chosen.search.best!.score.breaches < balanced.search.best!.score.breaches
+  return { by: chosen.line.moved, why: fewer ? 'breaches' : 'boxes' }
 }
 
 /** Why a floor has no layout: every total of the job waits for it. */
@@ -171,27 +178,34 @@ function tryLine(ground: Ground, line: Line, rules: PlankRules): Way {
   return { line, cut, search: advance(begin(cut.problem), SHORT_SEARCH) }
 }
 
-/** Fewer breaches, then fewer narrow courses (a slanted wall's are not all seen in a problem). */
+/**
+ * Fewer breaches, then fewer narrow courses (a slanted wall's are not all seen in a problem), boxes,
+ * slivers. For less than that no line leaves its balanced place.
+ */
 function isBetter(a: Way, b: Way): boolean {
   const [scoreA, scoreB] = [a.search.best!.score, b.search.best!.score]
-  const fewer = scoreA.breaches - scoreB.breaches || a.line.narrow - b.line.narrow
-  return fewer < 0 || (fewer === 0 && compareScores(scoreA, scoreB) < 0)
+  const less =
+    scoreA.breaches - scoreB.breaches ||
+    a.line.narrow - b.line.narrow ||
+    scoreA.boxes - scoreB.boxes ||
+    scoreA.slivers - scoreB.slivers
+  return less < 0
 }
 
-/** The line as shifted in the text; else the balanced one, and the one with the fewest narrow courses. */
+/** The line as shifted in the text; else the balanced one, and those that may be better. */
 function linesToTry(floor: Floor, ground: Ground, rules: PlankRules): readonly Line[] {
   const { walls, wall, frame } = ground.start
   const lineRules = {
     width: rules.width,
     narrowestRip: rules.narrowestRip,
+    kerfAlong: rules.kerfAlong,
     length: longestOf(rules),
   }
   const balanced = balancedLine(walls, wall, lineRules)
   if (floor.shift !== null) {
     return [movedLine(balanced, shiftAcross(floor.shift, frame), walls, lineRules)]
   }
-  const least = leastNarrow(balanced, walls, lineRules)
-  return least.moved === 0 ? [balanced] : [balanced, least]
+  return [balanced, ...betterLines(balanced, walls, lineRules)]
 }
 
 function longestOf({ lengths }: PlankRules): Nm {
@@ -199,7 +213,7 @@ function longestOf({ lengths }: PlankRules): Nm {
 }
 
 function lineInWords(way: Way): string {
-  return way.line.moved === 0 ? 'the balanced line' : 'a line with fewer narrow courses'
+  return way.line.moved === 0 ? 'the balanced line' : 'a line off the balanced one'
 }
 
 function alternative({ search }: Way, words: string): Alternative {

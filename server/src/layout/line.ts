@@ -3,7 +3,7 @@ import { wholeNumber } from '../units/number.ts'
 import { ratio } from '../units/ratio.ts'
 import { roundRatio } from '../units/round.ts'
 import { balanceCourses, type CourseWidths } from './balance.ts'
-import { ripsAt, type WallAlong } from './rips.ts'
+import { type Rip, ripsAt, type WallAlong } from './rips.ts'
 
 /** The working line: where the seams lie across the run. */
 export interface Line {
@@ -17,12 +17,15 @@ export interface Line {
   readonly moved: Nm
   /** About how many pieces along walls come out narrower than they may. */
   readonly narrow: number
+  /** About how many planks are wasted along walls; only to compare lines by. */
+  readonly waste: number
 }
 
 /** What a line is chosen by: the product's plank and its narrowest rip. */
 export interface LineRules {
   readonly width: Nm
   readonly narrowestRip: Nm
+  readonly kerfAlong: Nm
   /** Of the longest plank: a narrow course is so many breaches as it takes planks. */
   readonly length: Nm
 }
@@ -31,7 +34,7 @@ export interface LineRules {
 const MOST_WALLS = 100
 
 /** The grid on which lines are tried, in parts of a plank's width. */
-const PARTS = 32
+const PARTS = 16
 
 /**
  * The line that makes first and last course of the start room equal (`balanceCourses`, rounded once to
@@ -46,7 +49,7 @@ export function balancedLine(
   const balance = balanceFor(walls, startWall, rules)
   const first = wholeNumber(roundRatio(balance?.first ?? ratio(0), 'half to even'))
   const seam = start - first
-  return { seam, start, balance, moved: 0, narrow: narrowness(walls, seam, rules) }
+  return lineAt({ seam, start, balance, moved: 0 }, walls, rules)
 }
 
 /** How the start wall's room divides; null where no wall faces it. */
@@ -79,32 +82,47 @@ function wallOpposite(
 
 /** The line moved towards high v. */
 export function movedLine(line: Line, by: Nm, walls: readonly WallAlong[], rules: LineRules): Line {
-  const seam = line.seam + by
-  return { ...line, seam, moved: line.moved + by, narrow: narrowness(walls, seam, rules) }
+  return lineAt({ ...line, seam: line.seam + by, moved: line.moved + by }, walls, rules)
+}
+
+function lineAt(
+  line: Omit<Line, 'narrow' | 'waste'>,
+  walls: readonly WallAlong[],
+  rules: LineRules,
+): Line {
+  const rips = ripsAt(walls, rules.width, line.seam)
+  return { ...line, narrow: narrowness(rips, rules), waste: wasteOf(rips, rules) }
 }
 
 /**
- * The line with the fewest narrow courses along all walls; of equals the nearest to the balanced place.
- * Tried are a grid over one plank's width and the lines at which some wall gets just the narrowest rip
- * or none. Cost: lines tried × walls.
+ * Lines off the balanced one that deserve a search: the one with the fewest narrow courses, and of those
+ * with as few the one that wastes a whole plank less or more; of equals the nearest to the balanced
+ * place. Tried are a grid over one plank's width and the lines at which some wall gets just the
+ * narrowest rip or none. Cost: lines tried × walls.
  */
-export function leastNarrow(line: Line, walls: readonly WallAlong[], rules: LineRules): Line {
+export function betterLines(
+  balanced: Line,
+  walls: readonly WallAlong[],
+  rules: LineRules,
+): readonly Line[] {
   const { width } = rules
   const grid = Array.from({ length: PARTS }, (_, i) => Math.floor((i * width) / PARTS))
   const tried = [
     ...grid,
-    ...walls.slice(0, MOST_WALLS).flatMap((wall) => justWide(line, wall, rules)),
+    ...walls.slice(0, MOST_WALLS).flatMap((wall) => justWide(balanced, wall, rules)),
   ]
   const moves = [...new Set(tried.map((by) => nearest(by, width)))].sort(
     (a, b) => Math.abs(a) - Math.abs(b) || a - b,
   )
-  let best = line
+  let least = balanced
+  let thrifty = balanced
   for (const by of moves) {
-    if (best.narrow === 0) break
-    const moved = movedLine(line, by, walls, rules)
-    if (moved.narrow < best.narrow) best = moved
+    const line = movedLine(balanced, by, walls, rules)
+    if (line.narrow < least.narrow) least = line
+    const saves = line.waste <= thrifty.waste - 1
+    if (line.narrow < thrifty.narrow || (line.narrow === thrifty.narrow && saves)) thrifty = line
   }
-  return best
+  return [...new Set([least, thrifty])].filter((line) => line !== balanced)
 }
 
 /** Moves of the line at which a wall's course is just as wide as it must be, or full. */
@@ -123,8 +141,20 @@ function nearest(by: Nm, width: Nm): Nm {
 }
 
 /** Pieces narrower than they may be, or so: along each wall with a narrow course, a plank after another. */
-function narrowness(walls: readonly WallAlong[], seam: Nm, rules: LineRules): number {
-  return ripsAt(walls, rules.width, seam)
+function narrowness(rips: readonly Rip[], rules: LineRules): number {
+  return rips
     .filter((rip) => rip.narrowest < rules.narrowestRip)
     .reduce((sum, { wall }) => sum + 1 + Math.floor((wall.to - wall.from) / rules.length), 0)
+}
+
+/**
+ * About how many planks the walls' rips waste: one that leaves a strip for another rip takes half a
+ * plank's width, any other a whole one.
+ */
+function wasteOf(rips: readonly Rip[], rules: LineRules): number {
+  return rips.reduce((sum, { wall, narrowest, widest }) => {
+    const taken = 2 * widest + rules.kerfAlong <= rules.width ? 1 / 2 : 1
+    const laid = (narrowest + widest) / 2 / rules.width
+    return sum + ((wall.to - wall.from) / rules.length) * (taken - laid)
+  }, 0)
 }

@@ -5,7 +5,6 @@ import { printLength } from '../units/print.ts'
 import { roundToNm } from '../units/round.ts'
 import type { Direction } from './direction.ts'
 import type { Frame } from './frame.ts'
-import type { Line } from './line.ts'
 import type { Start } from './start-wall.ts'
 
 const EAST_AND_NORTH: Readonly<Record<Way, readonly [number, number]>> = {
@@ -36,13 +35,13 @@ export function setOutMessages(out: {
   readonly floor: Floor
   readonly direction: Direction
   readonly start: Start
-  readonly line: Line
+  readonly moved: Moved
 }): readonly Message[] {
   const { floor, direction, start } = out
   return [
     ...(direction.said ? [] : [directionChosen(floor, direction)]),
     ...startMessages(floor, start),
-    ...lineMessages(out.job, floor, start, out.line),
+    ...lineMessages(out.job, floor, start, out.moved),
   ]
 }
 
@@ -63,15 +62,25 @@ function startMessages(floor: Floor, start: Start): readonly Message[] {
   return [message('warning', 'start-across-planks', floor.start.span, text)]
 }
 
-function lineMessages(job: Job, floor: Floor, start: Start, line: Line): readonly Message[] {
+/** How far the line lies off its balanced place, towards high v, and what a choice of ours is for. */
+export interface Moved {
+  readonly by: Nm
+  readonly why: 'breaches' | 'boxes'
+}
+
+function lineMessages(job: Job, floor: Floor, start: Start, moved: Moved): readonly Message[] {
   if (floor.shift !== null) {
-    if (line.moved !== 0 || floor.shift.distance === 0) return []
+    if (moved.by !== 0 || floor.shift.distance === 0) return []
     const text = `A shift ${floor.shift.way} runs along the planks and moves no seam. It would have to be across them.`
     return [message('warning', 'shift-along-planks', floor.shift.span, text)]
   }
-  if (line.moved === 0) return []
-  const by = printLength(Math.abs(line.moved), job.units)
-  const way = line.moved > 0 ? 'towards' : 'away from'
-  const text = `The line is moved ${by} ${way} ${start.wall[0]!.label} from where first and last course would be equal: fewer courses elsewhere come out too narrow so.`
+  if (moved.by === 0) return []
+  const by = printLength(Math.abs(moved.by), job.units)
+  const way = moved.by > 0 ? 'towards' : 'away from'
+  const gain =
+    moved.why === 'boxes'
+      ? 'fewer boxes are needed so'
+      : 'fewer pieces elsewhere come out too narrow so'
+  const text = `The line is moved ${by} ${way} ${start.wall[0]!.label} from where first and last course would be equal: ${gain}.`
   return [message('note', 'line-moved', floor.span, text)]
 }
