@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { readFileSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
@@ -34,6 +34,8 @@ for (const job of EXAMPLE_JOBS) {
   test(`${name}: its drawing stands as accepted`, () => {
     const file = join(tmpdir(), `floorscribe-${process.pid}-${name}.svg`)
     floorscribe('estimate', '--drawing', file, job)
-    expectGolden(join(EXAMPLES, 'expected', `${name}.svg`), readFileSync(file, 'utf8'))
+    const drawing = readFileSync(file, 'utf8')
+    rmSync(file)
+    expectGolden(join(EXAMPLES, 'expected', `${name}.svg`), drawing)
   })
 }

@@ -27,11 +27,16 @@ export function runOf(nm: bigint, measures: Measures): Ratio {
   return ratio(nm, BigInt(measures.nm))
 }
 
+/** One of a thing that is counted. */
+const ONE_OF: ReadonlyMap<QuantityUnit, string> = new Map([
+  ['planks', 'plank'],
+  ['boxes', 'box'],
+  ['pieces', 'piece'],
+])
+
 /** A value with its unit as people read it: areas, runs and percentages to a tenth, counts whole. */
 export function printAmount(value: Ratio, unit: QuantityUnit): string {
-  const places = unit === 'planks' || unit === 'boxes' || unit === 'pieces' ? 0 : 1
-  const shown = value.n === value.d && unit === 'boxes' ? 'box' : unit
-  return unit === '%'
-    ? `${printDecimal(value, places)} %`
-    : `${printDecimal(value, places)} ${shown}`
+  const one = ONE_OF.get(unit)
+  if (one === undefined) return `${printDecimal(value, 1)} ${unit}`
+  return `${printDecimal(value, 0)} ${value.n === value.d ? one : unit}`
 }
