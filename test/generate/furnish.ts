@@ -1,5 +1,6 @@
 import type { Dice } from './dice.ts'
 import {
+  type Angles,
   type Fixture,
   type House,
   type Obstacle,
@@ -13,14 +14,14 @@ import type { Outline, Rectangle, Spot } from './outline.ts'
 import { FOOT, INCH, taped } from './tape.ts'
 
 /** Puts closets, alcoves, hearths, columns, islands, vents and doors to outside where they fit. */
-export function furnish(house: House, dice: Dice): void {
+export function furnish(house: House, angles: Angles, dice: Dice): void {
   const taken = house.rooms.flatMap(({ cells }) => cells)
   for (const room of house.rooms) {
     for (let i = dice.below(4); i > 0; i -= 1) onWall(room, taken, dice)
-    if (dice.chance(12)) bow(room, dice)
+    if (dice.chance(12) && angles !== 'right') bow(room, dice)
     // Things in a room are tied to two walls square to one another.
     if (room.isOutOfSquare || room.walls.some(({ kind }) => kind === 'bow')) continue
-    for (let i = dice.pick([0, 0, 0, 1, 1, 2]); i > 0; i -= 1) inside(room, dice)
+    for (let i = dice.pick([0, 0, 0, 1, 1, 2]); i > 0; i -= 1) inside(room, angles, dice)
   }
 }
 
@@ -124,9 +125,9 @@ const BARE: Fixture = {
 }
 
 /** A column, an island or a vent, clear of the walls and of what stands there. */
-function inside(room: Room, dice: Dice): void {
+function inside(room: Room, angles: Angles, dice: Dice): void {
   const kind = dice.pick(['column', 'column', 'column', 'island', 'vent'] as const)
-  const isRound = kind === 'column' && dice.chance(50)
+  const isRound = kind === 'column' && angles !== 'right' && dice.chance(50)
   const size = () =>
     kind === 'island' ? dice.between(24 * INCH, 6 * FOOT) : dice.between(3 * INCH, 14 * INCH)
   const width = size()

@@ -52,9 +52,13 @@ export interface House {
 
 const NAMES = ['den', 'hall', 'bunk room', 'study'] as const
 
+/** Which angles a house may have: any, none but right ones, or surely others too. */
+export type Angles = 'any' | 'right' | 'other'
+
 /** One to four rooms, each behind a wall of one before it, doorways told from both sides. */
-export function houseOf(dice: Dice): House {
-  const outlines = dice.chance(12) ? fourInASquare(dice) : rowOfShapes(dice)
+export function houseOf(dice: Dice, angles: Angles): House {
+  const inSquare = angles !== 'other' && dice.chance(12)
+  const outlines = inSquare ? fourInASquare(dice) : rowOfShapes(dice, angles)
   const rooms = outlines.map(({ shape, isOutOfSquare }, i): Room => {
     const { kind, corners, cells } = shape
     return {
@@ -106,11 +110,11 @@ function cornersOf({ west, south, east, north }: Rectangle): Outline {
   ]
 }
 
-function rowOfShapes(dice: Dice): Placed[] {
-  const placed = [shapeOf(dice)]
+function rowOfShapes(dice: Dice, angles: Angles): Placed[] {
+  const placed = [shapeOf(dice, angles)]
   const count = dice.pick([1, 1, 2, 2, 3, 4])
   for (let attempt = 0; attempt < 60 && placed.length < count; attempt += 1) {
-    const next = behind(dice.pick(placed), shapeOf(dice), dice)
+    const next = behind(dice.pick(placed), shapeOf(dice, angles), dice)
     if (next !== null && !placed.some(({ shape }) => overlap(shape.cells, next.shape.cells))) {
       placed.push(next)
     }
@@ -118,8 +122,9 @@ function rowOfShapes(dice: Dice): Placed[] {
   return placed
 }
 
-function shapeOf(dice: Dice): Placed {
+function shapeOf(dice: Dice, angles: Angles): Placed {
   const shape = rightAngled(dice)
+  if (angles === 'right') return { shape, isOutOfSquare: false }
   if (shape.corners.length === 4 && dice.chance(35)) {
     return { shape: outOfSquare(shape, dice), isOutOfSquare: true }
   }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { parse } from '../../server/src/language/parse.ts'
 import { distribution } from './distribution.ts'
-import { randomJob } from './job.ts'
+import { otherJob, randomJob, rightAngledJob } from './job.ts'
 
 const JOBS = Array.from({ length: 300 }, (_, seed) => randomJob(seed))
 
@@ -27,4 +27,14 @@ test('the distribution is told by group, the most frequent first', () => {
   expect(distribution(['run: b', 'shape: L', 'run: a', 'run: a'])).toBe(
     'run        a 2, b 1\nshape      L 1',
   )
+})
+
+/** Words of a line that no right-angled job has; a diagonal may run from north-west. */
+const OTHER_ANGLES =
+  /^(?! {2}diagonal).*(\bslant\b|\bbow\b|" round\b|out of square|(north|south)-(east|west)\b)/m
+
+test('a right-angled job has nothing askew, any other has something', () => {
+  const seeds = JOBS.map(({ seed }) => seed)
+  expect(seeds.filter((seed) => OTHER_ANGLES.test(rightAngledJob(seed).text))).toEqual([])
+  expect(seeds.filter((seed) => !OTHER_ANGLES.test(otherJob(seed).text))).toEqual([])
 })

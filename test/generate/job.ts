@@ -1,29 +1,74 @@
 import { type Dice, dice as diceFrom } from './dice.ts'
 import { furnish } from './furnish.ts'
-import { type Fixture, type House, houseOf, type Room } from './house.ts'
+import { type Angles, type Fixture, type House, houseOf, type Room } from './house.ts'
 import { PRODUCTS, type Product } from './products.ts'
 import { roomText, type WallWords, wallWords } from './room-text.ts'
 import { INCH, taped } from './tape.ts'
 
-/** A job as text, made by chance from a seed. */
+/**
+ * Jobs made by chance from a seed: the same seed gives the same bytes on any machine.
+ *
+ * - `randomJob(seed)`: anything that the language has.
+ * - `rightAngledJob(seed)`: every wall on the axes and every run along them; nothing bowed, round or
+ *   out of square. Readings may disagree a little, so that there is something to balance.
+ * - `otherJob(seed)`: with at least one slant, bow, round column, room out of square or oblique run.
+ *
+ * What a generator says of its job (`sound`, `features`) comes from what it built, never from the
+ * product: a test holds the product to it.
+ */
 export interface RandomJob {
   readonly seed: number
+  /** Every file of the job by its path. */
+  readonly files: ReadonlyMap<string, string>
+  /** The path of the file with the job line. */
+  readonly root: string
+  /** The text of that file. */
   readonly text: string
-  /** False where a wall was read a foot long: such a job must not come out clean. */
+  /** Whether the job must come out clean: without an error, every floor of it laid. */
   readonly sound: boolean
+  /** Why it must not, where it is not sound: "a slip of a foot". */
+  readonly unsound: readonly string[]
   /** What it has: "shape: L", "running: along a slant". */
   readonly features: readonly string[]
 }
 
 export function randomJob(seed: number): RandomJob {
+  return jobOf(seed, 'any', diceFrom(seed))
+}
+
+export function rightAngledJob(seed: number): RandomJob {
+  return jobOf(seed, 'right', diceFrom(seed))
+}
+
+/** Draws until one has such an angle; every second draw or so does. */
+export function otherJob(seed: number): RandomJob {
   const dice = diceFrom(seed)
-  const house = houseOf(dice)
-  furnish(house, dice)
+  for (;;) {
+    const job = jobOf(seed, 'other', dice)
+    if (job.features.some((feature) => OTHER_ANGLES.has(feature))) return job
+  }
+}
+
+const OTHER_ANGLES: ReadonlySet<string> = new Set([
+  'cut off: slant',
+  'cut off: corner at 45° and slant',
+  'cut off: corner at 45°',
+  'shape: out of square',
+  'wall: bow',
+  'inside: round column',
+  'running: along a slant',
+  'running: north-east',
+  'running: north-west',
+])
+
+function jobOf(seed: number, angles: Angles, dice: Dice): RandomJob {
+  const house = houseOf(dice, angles)
+  furnish(house, angles, dice)
   const isLoose = dice.chance(30)
   // Out of square, four walls and one diagonal hold no check: a slip there cannot be seen.
   const square = house.rooms.filter((room) => !room.isOutOfSquare)
   const slipped = square.length > 0 && dice.chance(5) ? dice.pick(square) : null
-  const floors = floorsOf(house, dice)
+  const floors = floorsOf(house, angles, dice)
   const rooms = house.rooms.map((room) => {
     const slip = room === slipped ? dice.below(room.corners.length) : null
     return roomText(room, { isLoose: isLoose && !room.isOutOfSquare, slip }, dice)
@@ -36,18 +81,24 @@ tape 1/16" + 1/32" per 10'
 walls 4 1/2" thick
 base 1/2" thick, kept
 `
+  const text = [
+    head,
+    ...products.map((product) => product.text),
+    ...rooms,
+    ...floors.map((floor) => floor.text),
+  ].join('\n')
   return {
     seed,
-    text: [
-      head,
-      ...products.map(({ text }) => text),
-      ...rooms,
-      ...floors.map(({ text }) => text),
-    ].join('\n'),
+    files: new Map([[ROOT, text]]),
+    root: ROOT,
+    text,
     sound: slipped === null,
+    unsound: slipped === null ? [] : ['a slip of a foot'],
     features: featuresOf(house, floors, isLoose, slipped !== null),
   }
 }
+
+const ROOT = 'random.floor'
 
 interface Floor {
   readonly product: Product
@@ -56,20 +107,23 @@ interface Floor {
 }
 
 /** One floor through all rooms, or now and then a second product in the last one. */
-function floorsOf({ rooms }: House, dice: Dice): Floor[] {
+function floorsOf({ rooms }: House, angles: Angles, dice: Dice): Floor[] {
   if (rooms.length > 1 && dice.chance(20)) {
-    return [floorOf('ground', rooms.slice(0, -1), dice), floorOf('other', rooms.slice(-1), dice)]
+    return [
+      floorOf('ground', rooms.slice(0, -1), angles, dice),
+      floorOf('other', rooms.slice(-1), angles, dice),
+    ]
   }
-  return [floorOf('ground', rooms, dice)]
+  return [floorOf('ground', rooms, angles, dice)]
 }
 
-function floorOf(name: string, rooms: readonly Room[], dice: Dice): Floor {
+function floorOf(name: string, rooms: readonly Room[], angles: Angles, dice: Dice): Floor {
   const product = dice.pick(PRODUCTS)
   const closets = rooms
     .flatMap(({ fixtures }) => fixtures.filter(({ kind }) => kind === 'closet'))
     .map(({ to }) => to)
     .filter(() => dice.chance(80))
-  const run = runOf(rooms, dice)
+  const run = runOf(rooms, angles, dice)
   const breaks = dice.chance(25) ? breaksOf(rooms).slice(0, 1) : []
   const lines = [
     `floor ${name}`,
@@ -103,7 +157,7 @@ interface Run {
 
 const RUNS = ['east-west', 'north-south', 'north-east', 'north-west'] as const
 
-function runOf(rooms: readonly Room[], dice: Dice): Run {
+function runOf(rooms: readonly Room[], angles: Angles, dice: Dice): Run {
   const walls = rooms.flatMap((room) =>
     wallWords(room).map((wall) => ({ wall, of: `${wall.label} of ${room.name}` })),
   )
@@ -118,7 +172,7 @@ function runOf(rooms: readonly Room[], dice: Dice): Run {
     }
   }
   if (dice.chance(15)) return { phrases: [], lines: [], features: ['running: not said'] }
-  const way = dice.pick(dice.chance(80) ? RUNS.slice(0, 2) : RUNS.slice(2))
+  const way = dice.pick(angles === 'right' || dice.chance(80) ? RUNS.slice(0, 2) : RUNS.slice(2))
   const along = walls.filter(({ wall }) => runsAlong(wall, way))
   const start =
     along.length > 0 && dice.chance(60) ? [`  start       along ${dice.pick(along).of}`] : []
