@@ -126,6 +126,11 @@ describe('the formatter', () => {
     )
   })
 
+  test('leaves a name its own way of standing close', () => {
+    const typed = "room a\n  column      8\" round, 3' from n2026-12' 4-30orth\n"
+    expect(format(read(typed))).toBe(typed)
+  })
+
   test('edits only the lines that change', () => {
     const typed = "room a\n  north       4'\n  east 5'\n"
     const edits = formatEdits(read(typed))

@@ -111,7 +111,11 @@ function contentOf(entry: Entry, options: TapeOptions): string {
   let text = ''
   let before: Token | null = null
   for (const token of tokens) {
-    const glued = before === null || token.kind === 'comma' || isDoubt(token, before)
+    const glued =
+      before === null ||
+      token.kind === 'comma' ||
+      isDoubt(token, before) ||
+      isGluedName(token, before, places)
     text += `${glued ? '' : ' '}${canonicalToken(token, places, options)}`
     before = token
   }
@@ -121,6 +125,15 @@ function contentOf(entry: Entry, options: TapeOptions): string {
 /** A `?` after a reading stands close to it; alone it stands for the reading. */
 function isDoubt(token: Token, before: Token): boolean {
   return token.kind === 'asked' && before.kind === 'figure'
+}
+
+/** What a name was typed without a blank between stays so: with one it would be another name. */
+function isGluedName(token: Token, before: Token, { names }: Places): boolean {
+  const both = { start: before.span.start, end: token.span.end }
+  return (
+    before.span.end === token.span.start &&
+    names.some((name) => both.start >= name.start && both.end <= name.end)
+  )
 }
 
 /** Where names and lengths start in a line, so that each token is written as what it is. */
