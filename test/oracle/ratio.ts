@@ -6,6 +6,7 @@ export interface Ratio {
 
 export function ratio(n: bigint | number, d: bigint | number = 1n): Ratio {
   const [over, under] = [BigInt(n), BigInt(d)]
+  if (under === 1n) return { n: over, d: 1n }
   if (under === 0n) throw new RangeError('a ratio needs something to be over')
   const common = gcd(abs(over), abs(under)) * (under < 0n ? -1n : 1n)
   return { n: over / common, d: under / common }
@@ -18,6 +19,8 @@ export const minus = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.d - b.n * a.d,
 export const times = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.n, a.d * b.d)
 export const over = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.d, a.d * b.n)
 export const sum = (all: readonly Ratio[]): Ratio => all.reduce(plus, ZERO)
+export const half = (a: Ratio): Ratio => ratio(a.n, a.d * 2n)
+export const negative = (a: Ratio): Ratio => ({ n: -a.n, d: a.d })
 export const size = (a: Ratio): Ratio => ({ n: abs(a.n), d: a.d })
 
 /** Below nothing, nothing or above it, as `a` is less than, equal to or more than `b`. */
@@ -52,7 +55,9 @@ export const most = (all: readonly bigint[]): bigint => all.reduce((a, b) => (b 
 export const total = (all: readonly bigint[]): bigint => all.reduce((a, b) => a + b, 0n)
 
 function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b)
+  let [large, small] = [a, b]
+  while (small !== 0n) [large, small] = [small, large % small]
+  return large
 }
 
 /** The whole part of the square root. */
