@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { INCLUDES } from './includes.ts'
+
+holdLaws(INCLUDES)

@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { NAMES } from './names.ts'
+
+holdLaws(NAMES)

@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { NOTATION } from './notation.ts'
+
+holdLaws(NOTATION)

@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { ORDER } from './order.ts'
+
+holdLaws(ORDER)

@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { WRITING } from './writing.ts'
+
+holdLaws(WRITING)
