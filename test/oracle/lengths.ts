@@ -16,7 +16,8 @@ const UNITS: readonly (readonly [RegExp, bigint])[] = [
 ]
 
 const NUMBER = String.raw`\d+(?:\.\d+)?(?:(?: |-)\d+/\d+)?|\d+/\d+`
-const PART = new RegExp(`^(${NUMBER}) ?('|"|ft\\b|in\\b|mm\\b|cm\\b|m\\b)?(?: |-|$|(?=\\d))`)
+const UNIT = String.raw`('|"|ft\b|in\b|mm\b|cm\b|m\b)`
+const PART = new RegExp(`^(${NUMBER})(?: ?${UNIT}(?: |-|(?=\\d)|$)| |$)`)
 const GLYPHS: readonly (readonly [string, string])[] = [
   ['½', '1/2'],
   ['¼', '1/4'],
