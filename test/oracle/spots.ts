@@ -13,6 +13,8 @@ export interface Spot {
   /** The same two as distances from the wall's left end. */
   readonly from: Ratio
   readonly to: Ratio
+  /** A whole side without a wall. */
+  readonly isOpenSide: boolean
 }
 
 /** Everything on the walls of a room whose place is known. */
@@ -31,7 +33,7 @@ function spotOf(shape: Shape, one: OnWall): Spot | null {
   if (stretch === null) return null
   const [from, to] = stretch
   const at = (on: Ratio) => add(face.left, scaled(face.along, on))
-  return { one, face, from, to, left: at(from), right: at(to) }
+  return { one, face, from, to, left: at(from), right: at(to), isOpenSide: false }
 }
 
 /** From the wall's left end to both sides of the thing. */
@@ -108,5 +110,13 @@ function openSide(shape: Shape, wall: Wall, place: number): Spot {
     thick: wall.thick ?? 0n,
     gap: null,
   }
-  return { one, face, left: face.left, right: face.right, from: ZERO, to: face.long }
+  return {
+    one,
+    face,
+    left: face.left,
+    right: face.right,
+    from: ZERO,
+    to: face.long,
+    isOpenSide: true,
+  }
 }

@@ -1,0 +1,167 @@
+import { bowed } from './bows.ts'
+import { closetOf } from './closets.ts'
+import type { Doorway, House, Placed } from './house.ts'
+import type { Floor, Job, Kind, Place, Product, Thing } from './job.ts'
+import { INCH, type Nm } from './lengths.ts'
+import { dividedOpening, passage } from './passages.ts'
+import { type Patch, patch, type Side } from './patch.ts'
+import { add, type Point, scaled } from './point.ts'
+import { ratio } from './ratio.ts'
+import { faceOf } from './shape.ts'
+import type { Spot } from './spots.ts'
+import { ringOf } from './things.ts'
+
+/** Everything whose union is a floor's area. */
+export function patchesOf(
+  job: Job,
+  house: House,
+  floor: Floor,
+  product: Product,
+): readonly Patch[] {
+  const rooms = house.rooms.filter(({ shape }) => floor.rooms.includes(shape.room.key))
+  const closets = house.rooms.flatMap((room) =>
+    room.spots.filter(({ one }) => one.kind === 'closet').map((spot) => closetOf(job, room, spot)),
+  )
+  const laidClosets = closets.filter(({ key }) => floor.rooms.includes(key))
+  return [
+    ...rooms.map((room) => roomPatch(room, floor, product)),
+    ...laidClosets.map(({ key, ring }) => patch(ring, { gap: product.gap, trim: key })),
+    ...closets.flatMap(({ key, room, throat }) => {
+      const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
+      return dividedOpening(throat, isIn, false, { sideGap: product.gap, endGap: END })
+    }),
+    ...house.doorways.flatMap((doorway) => doorwayPatches(job, doorway, floor, product)),
+    ...rooms.flatMap((room) => takenOut(room, product)),
+  ]
+}
+
+/** What a transition leaves free. */
+const END = (3n * INCH) / 8n
+
+/** A room's outline: its walls, those with a bow as an arc, alcoves pushed out. */
+function roomPatch(room: Placed, floor: Floor, product: Product): Patch {
+  const { shape, spots } = room
+  const { key } = shape.room
+  const sides = shape.room.walls.flatMap((wall, place): Side[] => {
+    const face = faceOf(shape, place)
+    const alcoves = spots
+      .filter(({ one }) => one.wall === place && one.kind === 'alcove')
+      .sort((a, b) => (a.from.n * b.from.d < b.from.n * a.from.d ? -1 : 1))
+    const corners = alcoves.flatMap(pushedOut)
+    const between = wall.bow === null ? corners : bowed(face, wall.bow)
+    const meets = {
+      ...metAt(room, place, floor, product),
+      wall: { room: key, place },
+      isBreak: false,
+    }
+    const line = [face.left, ...between, face.right]
+    return line.slice(1).map((to, i) => ({ ...meets, from: line[i] ?? to, to }))
+  })
+  return { isFloor: true, sides }
+}
+
+function pushedOut({ one, left, right, face }: Spot): readonly Point[] {
+  const deep = scaled(face.out, ratio(one.deep ?? 0n))
+  return [left, add(left, deep), add(right, deep), right]
+}
+
+/** The gap along a wall, and whether base or shoe runs there. */
+function metAt(
+  room: Placed,
+  place: number,
+  floor: Floor,
+  product: Product,
+): { gap: Nm; trim: string | null } {
+  const { key, walls, base } = room.shape.room
+  const wall = walls[place]
+  const line = floor.edges.find((edge) => isEdgeAt(edge, room, place))
+  const unsaid: Kind | null = wall?.isStair ? 'open edge' : baseKind(base.fate)
+  const kind = line?.kind ?? wall?.kind ?? unsaid
+  const hasTrim = kind === null || kind === 'cabinet' || / base$|^base /.test(kind)
+  return {
+    gap: line?.gap ?? wall?.gap ?? gapOf(kind, product),
+    trim: hasTrim && !wall?.isStair ? key : null,
+  }
+}
+
+function baseKind(fate: 'kept' | 'off and back' | 'new' | 'none' | null): Kind | null {
+  if (fate === null) return null
+  return fate === 'none' ? 'no base' : `base ${fate}`
+}
+
+/** An edge line names a wall of the room, or the stair or room that its side is open to. */
+function isEdgeAt(edge: Place, { shape: { room } }: Placed, place: number): boolean {
+  const wall = room.walls[place]
+  if ('wall' in edge)
+    return edge.room === room.key && (edge.wall === wall?.called || edge.wall === wall?.way)
+  return edge.from === room.key && edge.to === 'stair' && wall?.isStair === true
+}
+
+function gapOf(kind: Kind | null, product: Product): Nm {
+  if (kind === 'nosing' || kind === 'open edge') return 0n
+  return kind === 'carpet' ? END : product.gap
+}
+
+/** The floor in an opening between rooms, or half of it where the run ends there. */
+function doorwayPatches(
+  job: Job,
+  doorway: Doorway,
+  floor: Floor,
+  product: Product,
+): readonly Patch[] {
+  const { from, to, near } = doorway
+  const isIn = [
+    floor.rooms.includes(from),
+    floor.rooms.includes(to) && doorway.far !== null,
+  ] as const
+  const line = floor.edges.find((edge) => isOpening(edge, doorway))
+  const isSlider = line?.kind ? line.kind === 'slider' : near.one.isSliding && to === 'outside'
+  const isInner = isIn[0] && isIn[1]
+  if (isSlider && !isInner) return []
+  const isFinished = near.one.kind === 'pass-through' || (near.one.isSliding && to === 'outside')
+  const under = isFinished || near.isOpenSide ? 0n : job.jambs
+  return dividedOpening(
+    passage(doorway, under),
+    isIn,
+    isInner && isParted(doorway, floor, product),
+    {
+      sideGap: isFinished ? product.gap : 0n,
+      endGap: line?.gap ?? (line?.kind ? gapOf(line.kind, product) : END),
+    },
+  )
+}
+
+function isParted(doorway: Doorway, floor: Floor, { breaks }: Product): boolean {
+  if (floor.breaks.some((place) => isOpening(place, doorway))) return true
+  if (breaks === null) return false
+  const width = doorway.near.one.width[0]?.length ?? 0n
+  return breaks.under === null || width < breaks.under
+}
+
+function isOpening(place: Place, { from, to, near, far }: Doorway): boolean {
+  if ('wall' in place) return false
+  const isSame =
+    (place.from === from && place.to === to) || (place.from === to && place.to === from)
+  const called = [near.one.called, far?.one.called]
+  return isSame && (place.called === null || called.includes(place.called))
+}
+
+/** Things that stand in the room, and hearths against its walls. */
+function takenOut(room: Placed, product: Product): readonly Patch[] {
+  const hearths = room.spots
+    .filter(({ one }) => one.kind === 'hearth')
+    .map(({ one, left, right, face }) => {
+      const deep = scaled(face.out, ratio(-(one.deep ?? 0n)))
+      return patch(
+        [left, right, add(right, deep), add(left, deep)],
+        { gap: one.gap ?? product.gap },
+        false,
+      )
+    })
+  const things = room.shape.room.things.map((thing) =>
+    patch(ringOf(room.shape, thing), { gap: thing.gap ?? thingGap(thing, product) }, false),
+  )
+  return [...hearths, ...things]
+}
+
+const thingGap = ({ kind }: Thing, { gap }: Product): Nm => (kind === 'stairwell' ? 0n : gap)
