@@ -1,11 +1,13 @@
 import type { LaidFloor } from '../../server/src/layout/lay.ts'
 import type { PublishedPiece } from '../../server/src/layout/published.ts'
 import type { Compiled } from '../../server/src/report/compiled.ts'
+import { measuresOf } from '../../server/src/takeoff/amount.ts'
+import { closetAreas, roomArea } from '../../server/src/takeoff/areas.ts'
 import type { Quantity } from '../../server/src/takeoff/takeoff.ts'
 import { printDecimal } from '../../server/src/units/decimal.ts'
 import { ratio } from '../../server/src/units/ratio.ts'
 
-/** What a job comes to, a line or two for each floor and product, in figures a person can work out. */
+/** What a job comes to, a line or two for each room, floor and product, in figures a person can work out. */
 export function figuresOf(compiled: Compiled): string {
   const { takeoff, survey, floors, messages } = compiled
   const style = compiled.job.units
@@ -16,6 +18,11 @@ export function figuresOf(compiled: Compiled): string {
         ]
       : [],
   )
+  const measures = measuresOf(style)
+  const rooms = survey.rooms
+    .filter(({ status }) => status === 'measured')
+    .flatMap((room) => [roomArea(room, measures), ...closetAreas(room, measures)])
+    .map((area) => `${area.room} ${exact(area, 4)} ${area.unit}`)
   const laid = floors.flatMap((floor, i) => floorLines(floor, takeoff.floors[i]!.quantities, style))
   const bought = takeoff.products.map(({ product, quantities }) => {
     const count = (key: string) => exact(find(quantities, key), 0)
@@ -24,6 +31,7 @@ export function figuresOf(compiled: Compiled): string {
   const said = [...new Set(messages.map(({ code }) => code))].sort()
   return [
     ...closing,
+    ...rooms,
     ...laid,
     ...bought,
     ...(takeoff.complete ? [] : ['incomplete']),
@@ -37,9 +45,6 @@ function floorLines(
   style: Compiled['job']['units'],
 ): readonly string[] {
   const { published } = floor
-  const rooms = quantities
-    .filter(({ key }) => key === 'room area')
-    .map((room) => `${room.room} ${exact(room, 4)} ${room.unit}`)
   const [area, covered, run] = ['floor area', 'covered area', 'trim run'].map(
     (key) => quantities.findLast((one) => one.key === key)!,
   )
@@ -51,7 +56,6 @@ function floorLines(
     inUnits(widest(published.pieces.filter((piece) => piece.course === course)), style),
   )
   return [
-    ...rooms,
     `${published.floor}: ${exact(area!, 4)} ${area!.unit}, covered ${exact(covered!, 4)}, run ${exact(run!, 3)} ${run!.unit}`,
     `  ${courses.length} courses, first ${widths[0]}, last ${widths[1]}; ${published.pieces.length} pieces of ${published.planks.length} planks`,
     ...(broken.length === 0 ? [] : [`  breaches: ${broken.join(', ')}`]),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { touchesOf } from '../../server/src/layout/breach-joints.ts'
-import { narrowestOf } from '../../server/src/layout/breach-pieces.ts'
 import { breachesOf, type Laid } from '../../server/src/layout/breaches.ts'
+import { narrowestOf } from '../../server/src/layout/narrowest.ts'
 import type {
   PublishedJoint,
   PublishedPiece,
@@ -105,7 +105,7 @@ describe('the shortest end', () => {
 
 describe('the narrowest rip', () => {
   const narrowest = (...pairs: readonly (readonly [number, number])[]) => {
-    const value = narrowestOf(corners(...pairs))
+    const value = narrowestOf(corners(...pairs), inch(2))
     return value === null ? null : value / inch(1)
   }
 
@@ -123,27 +123,62 @@ describe('the narrowest rip', () => {
     expect(narrowest([0, 0], [20, 0], [20, 3])).toBe(3)
   })
 
+  test('of a taper that follows a wide part is that part', () => {
+    expect(narrowest([0, 0], [27, 0], [20, 7], [0, 7])).toBe(7)
+    expect(narrowest([0, 0], [40, 0], [20, 0.5], [0, 0.5])).toBe(0.5)
+  })
+
+  test('of a strip that ends in a point is the strip', () => {
+    // 3 in of a plank beside a hearth, then 12 in of 1 in, tapering to nothing over 8 in more.
+    expect(narrowest([0, 0], [20, 0], [12, 1], [3, 1], [3, 7], [0, 7])).toBe(1)
+  })
+
+  test('is not a corner no longer than the narrowest rip, cut where a wall turns away', () => {
+    expect(narrowest([0, 0], [20, 0], [20, 5.5], [21.5, 7], [0, 7])).toBe(7)
+    expect(narrowest([0, 0], [1.5, 0], [0, 1.5])).toBe(null)
+    expect(narrowest([0, 0], [2.5, 0], [0, 1.5])).toBe(1.5)
+  })
+
+  test('is the neck under a round notch, not the corners beside it', () => {
+    const round = [
+      [12, 7],
+      [10.5, 3.5],
+      [7, 2],
+      [3.5, 3.5],
+      [2, 7],
+    ] as const
+    expect(narrowest([0, 0], [20, 0], [20, 7], ...round, [0, 7])).toBe(2)
+    // The same notch through the whole course: what is left on either side narrows to points.
+    expect(narrowest([0, 0], [4.8, 0], [3.5, 3.5], [4.8, 7], [0, 7])).toBe(7)
+  })
+
   test('is nothing where all of it comes to a point', () => {
     expect(
-      narrowestOf([
-        [0, 0],
-        [inch(20), 0],
-        [inch(20), 1000],
-      ]),
+      narrowestOf(
+        [
+          [0, 0],
+          [inch(20), 0],
+          [inch(20), 1000],
+        ],
+        inch(2),
+      ),
     ).toBe(null)
   })
 
   test('is rounded down to whole nanometres', () => {
     // At u = 100 the upper edge from (0, 1000000) to (300, 1000100) stands at 1000033 1/3.
     expect(
-      narrowestOf([
-        [0, 0],
-        [100, 0],
-        [100, 500_000],
-        [300, 500_000],
-        [300, 1_000_100],
-        [0, 1_000_000],
-      ]),
+      narrowestOf(
+        [
+          [0, 0],
+          [100, 0],
+          [100, 500_000],
+          [300, 500_000],
+          [300, 1_000_100],
+          [0, 1_000_000],
+        ],
+        0,
+      ),
     ).toBe(500_033)
   })
 })

@@ -48,7 +48,7 @@ describe('narrowest rip', () => {
   const narrowest = (ring: Ring) =>
     narrowestRipBreaches({
       pieces: [{ piece: 1, ring }],
-      rules: { narrowestRip: 10 ** 9 },
+      rules: { narrowestRip: 40_000 },
     } as never as Floor).map(({ value }) => value)
 
   test('a taper to a point is judged by its wider side', () => {
@@ -75,6 +75,25 @@ describe('narrowest rip', () => {
         [0, 9000],
       ]),
     ).toEqual([1001])
+  })
+
+  test('a point no longer than the narrowest rip does not count', () => {
+    expect(
+      narrowest([
+        [0, 0],
+        [40_000, 0],
+        [0, 9000],
+      ]),
+    ).toEqual([])
+    expect(
+      narrowest([
+        [0, 0],
+        [30_000, 0],
+        [30_000, 15_000],
+        [70_001, 20_000],
+        [0, 20_000],
+      ]),
+    ).toEqual([5000])
   })
 
   test('a sliver that is a point at both sides does not count', () => {

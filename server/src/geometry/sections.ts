@@ -50,6 +50,14 @@ export function heightOf({ low, high }: Interval, side: 0 | 1, rounding: 'down' 
   return order > 0 ? whole + 1 : whole
 }
 
+/** Whether the right side of one interval is the whole left side of another, exactly. */
+export function sameSide(left: Interval, right: Interval): boolean {
+  return (
+    compareHeights(left.low[1], right.low[0]) === 0 &&
+    compareHeights(left.high[1], right.high[0]) === 0
+  )
+}
+
 /** An edge turned to run right; `opens` where the region lies above it. */
 interface Edge extends Line {
   readonly opens: boolean
