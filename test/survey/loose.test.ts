@@ -80,6 +80,30 @@ test('five walls and two diagonals give back the corners that they were taken fr
   })
 })
 
+/** An L whose first wall is short: its four triangles are stout, wherever the room is begun. */
+const ELL = [
+  [0, 0],
+  [25, 0],
+  [25, -135],
+  [210, -135],
+  [210, -295],
+  [2, -294],
+] as const
+
+test.each([0, 1, 2, 3, 4, 5])('triangles hold a room, begun at its wall %i', (first) => {
+  const at = (i: number) => ELL[i % 6]!
+  const apart = (i: number, j: number) => Math.hypot(at(j)[0] - at(i)[0], at(j)[1] - at(i)[1])
+  const ways = ['north', 'east', 'north', 'east', 'south', 'west']
+  const walls = [0, 1, 2, 3, 4, 5].map((step) => {
+    const wall = (first + step) % 6
+    return `  corner c${wall}\n  ${ways[wall]} ${apart(wall, wall + 1).toFixed(4)}"\n`
+  })
+  const fan = [3, 4, 5].map((to) => `  diagonal ${apart(1, to).toFixed(4)}", from c1 to c${to}\n`)
+  const { rooms, messages } = surveyOf(`room ell\n  out of square\n${[...walls, ...fan].join('')}`)
+  expect(messages).toEqual([])
+  expect(rooms[0]!.checks.map(({ fixes }) => fixes)).toEqual([true, true, true])
+})
+
 test('a triangle is fixed by its walls', () => {
   const { rooms } = surveyOf(
     `room eaves\n  out of square\n  north 4'\n  south-east 5'\n  west 3'\n`,

@@ -1,7 +1,7 @@
 import type { Room } from '../job/job.ts'
 import { checkDistance, type Distance, wallDistance } from './distance.ts'
 import { independentRows } from './linear.ts'
-import { slopes, solveDistances } from './solve-distances.ts'
+import { slopesOfAll, solveDistances } from './solve-distances.ts'
 import { spreadCorners } from './spread.ts'
 import { byTriangles } from './triangle.ts'
 import { lengthOf, minus, type Vector } from './vector.ts'
@@ -42,7 +42,7 @@ export function fixShape(room: Room, walls: readonly ReadWall[]): Fixing {
   const way = walls[0]!.direction
   const candidates = [...walls.map((wall) => wallDistance(wall, walls.length)), ...fixers(room)]
   const wanted = 2 * walls.length - 3
-  const rows = candidates.map((distance) => slopes(distance, start, way))
+  const rows = candidates.map((distance) => slopesOfAll(distance, start))
   const kept = independentRows(rows, wanted, LEAST_HOLD)
   const distances = kept.map((index) => candidates[index]!)
   if (kept.length < wanted) {
@@ -50,7 +50,7 @@ export function fixShape(room: Room, walls: readonly ReadWall[]): Fixing {
     return {
       found: 'loose',
       missing: wanted - kept.length,
-      wanted: wantedDiagonal(held, start, way),
+      wanted: wantedDiagonal(held, start),
     }
   }
   const corners = cornersFrom(distances, start, way)
@@ -93,13 +93,12 @@ function fixers(room: Room): readonly Distance[] {
 function wantedDiagonal(
   held: readonly (readonly number[])[],
   start: readonly Vector[],
-  way: Vector,
 ): readonly [number, number] | null {
   const n = start.length
   for (let from = 0; from < n; from++) {
     for (let to = from + 2; to < n; to++) {
       const value = (corners: readonly Vector[]) => lengthOf(minus(corners[to]!, corners[from]!))
-      const row = slopes({ corners: [from, to], value }, start, way)
+      const row = slopesOfAll({ corners: [from, to], value }, start)
       const kept = independentRows([...held, row], held.length + 1, LEAST_HOLD)
       if (kept.length > held.length) return [from, to]
     }

@@ -54,23 +54,51 @@ export function slopes(
   way: Vector,
 ): number[] {
   const row: number[] = new Array(2 * corners.length - 3).fill(0)
+  const slope = slopeOf(distance, corners)
+  for (const corner of new Set(distance.corners)) {
+    if (corner === 1) row[0] = slope(1, way)
+    if (corner < 2) continue
+    row[2 * corner - 3] = slope(corner, EAST)
+    row[2 * corner - 2] = slope(corner, NORTH)
+  }
+  return row
+}
+
+/**
+ * How a distance grows with east and north of every corner. No corner is held, so that what this says
+ * of a shape does not hang on which of its walls is the first, nor on how long that one is.
+ */
+export function slopesOfAll(
+  distance: Pick<Distance, 'corners' | 'value'>,
+  corners: readonly Vector[],
+): number[] {
+  const row: number[] = new Array(2 * corners.length).fill(0)
+  const slope = slopeOf(distance, corners)
+  for (const corner of new Set(distance.corners)) {
+    row[2 * corner] = slope(corner, EAST)
+    row[2 * corner + 1] = slope(corner, NORTH)
+  }
+  return row
+}
+
+const EAST: Vector = { x: 1, y: 0 }
+const NORTH: Vector = { x: 0, y: 1 }
+
+/** How a distance grows as one corner moves one way, by nudging it there and back. */
+function slopeOf(
+  distance: Pick<Distance, 'value'>,
+  corners: readonly Vector[],
+): (corner: number, way: Vector) => number {
   const moved = [...corners]
-  const slope = (corner: number, by: Vector) => {
+  return (corner, way) => {
     const value = (sign: number) => {
-      moved[corner] = plus(corners[corner]!, times(by, sign * NUDGE))
+      moved[corner] = plus(corners[corner]!, times(way, sign * NUDGE))
       return distance.value(moved)
     }
     const result = (value(1) - value(-1)) / (2 * NUDGE)
     moved[corner] = corners[corner]!
     return result
   }
-  for (const corner of new Set(distance.corners)) {
-    if (corner === 1) row[0] = slope(1, way)
-    if (corner < 2) continue
-    row[2 * corner - 3] = slope(corner, { x: 1, y: 0 })
-    row[2 * corner - 2] = slope(corner, { x: 0, y: 1 })
-  }
-  return row
 }
 
 /** Steps of more than a quarter of the shape's size lead astray: they are shortened. */
