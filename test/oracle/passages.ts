@@ -1,7 +1,7 @@
 import type { Doorway } from './house.ts'
 import type { Nm } from './lengths.ts'
 import { type Patch, patch, type Side } from './patch.ts'
-import { add, dot, less, meeting, middle, type Point, scaled } from './point.ts'
+import { add, dot, less, meeting, middle, type Point, scaled, twiceArea } from './point.ts'
 import { compare, ratio, ZERO } from './ratio.ts'
 
 /**
@@ -36,7 +36,7 @@ export function dividedOpening(
   { sideGap, endGap }: Gaps,
 ): readonly Patch[] {
   const [left, right, rightBeyond, leftBeyond] = ring
-  if (!left || !right || !rightBeyond || !leftBeyond) return []
+  if (!left || !right || !rightBeyond || !leftBeyond || twiceArea(ring).n === 0n) return []
   if (isNearIn && isFarIn && !isParted) return [patch(ring, { gap: sideGap })]
   const [leftHalf, rightHalf] = [middle(left, leftBeyond), middle(right, rightBeyond)]
   const half = (a: Point, b: Point, c: Point, d: Point): Patch => {

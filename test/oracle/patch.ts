@@ -1,5 +1,5 @@
 import type { Nm } from './lengths.ts'
-import type { Point } from './point.ts'
+import { type Point, sameSpot } from './point.ts'
 
 /** A side of a patch: what the floor meets there, where no other floor lies beyond. */
 export interface Side {
@@ -27,5 +27,5 @@ export function patch(ring: readonly Point[], meets: Meets, isFloor = true): Pat
     const to = ring[(i + 1) % ring.length] ?? from
     return { trim: null, wall: null, isBreak: false, ...meets, from, to }
   })
-  return { isFloor, sides }
+  return { isFloor, sides: sides.filter(({ from, to }) => !sameSpot(from, to)) }
 }

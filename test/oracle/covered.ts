@@ -1,0 +1,56 @@
+import type { Side } from './patch.ts'
+import {
+  add,
+  cross,
+  dot,
+  length,
+  less,
+  meeting,
+  type Point,
+  sameSpot,
+  scaled,
+  toLeft,
+  unit,
+} from './point.ts'
+import { compare, ratio, times, ZERO } from './ratio.ts'
+import { type Region, regionOf, type Stretch } from './region.ts'
+
+/** What planks cover: the floor less a band along each stretch of its rim, mitred where it juts in. */
+export function coveredWithin(rim: readonly Side[]): Region {
+  const gapped = rim.filter(({ gap }) => gap > 0n)
+  const bands = gapped.map((side) =>
+    around([side.from, side.to, inset(side, side.to), inset(side, side.from)]),
+  )
+  const mitres = gapped.flatMap((side) =>
+    gapped
+      .filter((next) => sameSpot(side.to, next.from) && turnsRight(side, next))
+      .map((next) => around(mitreOf(side, next))),
+  )
+  return regionOf(rim, [...bands, ...mitres])
+}
+
+const wayOf = ({ from, to }: Side): Point => less(to, from)
+
+/** A place on the rim moved into the floor by the gap. */
+function inset(side: Side, at: Point): Point {
+  return add(at, scaled(toLeft(unit(wayOf(side))), ratio(side.gap)))
+}
+
+const turnsRight = (side: Side, next: Side): boolean =>
+  compare(cross(wayOf(side), wayOf(next)), ZERO) < 0
+
+/** The corner between two bands; cut square where its point would lie further off than four gaps. */
+function mitreOf(side: Side, next: Side): readonly Point[] {
+  const [end, start] = [inset(side, side.to), inset(next, next.from)]
+  const point = meeting(end, wayOf(side), start, wayOf(next))
+  if (point === null) return [side.to, end, start]
+  const most = ratio(4n * (side.gap > next.gap ? side.gap : next.gap))
+  const reach = less(point, side.to)
+  if (compare(dot(reach, reach), times(most, most)) <= 0) return [side.to, end, point, start]
+  const square = scaled(reach, { n: most.n * length(reach).d, d: length(reach).n * most.d })
+  return [side.to, end, add(side.to, square), start]
+}
+
+function around(ring: readonly Point[]): readonly Stretch[] {
+  return ring.map((from, i) => ({ from, to: ring[(i + 1) % ring.length] ?? from }))
+}

@@ -1,0 +1,251 @@
+import { cross, less, type Point } from './point.ts'
+import {
+  compare,
+  half,
+  minus,
+  over,
+  plus,
+  type Ratio,
+  ratio,
+  round,
+  same,
+  sum,
+  times,
+  ZERO,
+} from './ratio.ts'
+
+/** A straight line that is nowhere upright, through two places of rising x. */
+export interface Line {
+  readonly a: Point
+  readonly b: Point
+}
+
+export function heightAt({ a, b }: Line, x: Ratio): Ratio {
+  if (same(a.y, b.y) || same(a.x, x)) return a.y
+  if (same(b.x, x)) return b.y
+  return plus(a.y, over(times(minus(b.y, a.y), minus(x, a.x)), minus(b.x, a.x)))
+}
+
+/** What lies between two lines from one x to another. */
+export interface Slice {
+  readonly from: Ratio
+  readonly to: Ratio
+  readonly low: Line
+  readonly high: Line
+}
+
+/** A region as slices side by side, none wider than need be. */
+export type Region = readonly Slice[]
+
+export interface Stretch {
+  readonly from: Point
+  readonly to: Point
+}
+
+interface Edge {
+  readonly line: Line
+  /** Which ring it belongs to; the first adds, each further one takes away. */
+  readonly ring: number
+}
+
+/** What lies inside the stretches of `adds`, an odd number of them below, and outside each ring of `takes`. */
+export function regionOf(adds: readonly Stretch[], takes: readonly (readonly Stretch[])[]): Region {
+  const edges = [adds, ...takes].flatMap((ring, i) => ring.flatMap((side) => edgeOf(side, i)))
+  const places = placesOf(edges, [adds, ...takes].flat())
+  const across = edgesAcross(edges, places)
+  const slices: Slice[] = []
+  for (const [i, to] of places.slice(1).entries()) {
+    const from = places[i] ?? to
+    slices.push(...slicesAt(from, to, across[i] ?? []))
+  }
+  return merged(slices)
+}
+
+function edgeOf({ from, to }: Stretch, ring: number): readonly Edge[] {
+  const way = compare(from.x, to.x)
+  if (way === 0) return []
+  return [{ ring, line: way < 0 ? { a: from, b: to } : { a: to, b: from } }]
+}
+
+/** Every x at which a stretch ends or two edges cross, rising. */
+function placesOf(edges: readonly Edge[], stretches: readonly Stretch[]): readonly Ratio[] {
+  const slanted = edges.filter(({ line }) => !same(line.a.y, line.b.y))
+  const crossings = slanted.flatMap((one) =>
+    edges.flatMap((other) => crossing(one.line, other.line) ?? []),
+  )
+  return distinct([...stretches.flatMap(({ from, to }) => [from.x, to.x]), ...crossings])
+}
+
+export function distinct(all: readonly Ratio[]): readonly Ratio[] {
+  const rising = [...all].sort(compare)
+  return rising.filter((x, i) => i === 0 || !same(x, rising[i - 1] ?? ZERO))
+}
+
+function crossing(one: Line, other: Line): Ratio | null {
+  const [from, to] = [larger(one.a.x, other.a.x), smaller(one.b.x, other.b.x)]
+  if (compare(from, to) >= 0) return null
+  const [start, end] = [from, to].map((x) => minus(heightAt(one, x), heightAt(other, x)))
+  if (!start || !end || start.n === 0n || end.n === 0n || start.n > 0n === end.n > 0n) return null
+  return plus(from, times(minus(to, from), over(start, minus(start, end))))
+}
+
+export const larger = (a: Ratio, b: Ratio): Ratio => (compare(a, b) > 0 ? a : b)
+export const smaller = (a: Ratio, b: Ratio): Ratio => (compare(a, b) < 0 ? a : b)
+
+/** For each gap between neighbouring places the edges that go across it. */
+function edgesAcross(
+  edges: readonly Edge[],
+  places: readonly Ratio[],
+): readonly (readonly Edge[])[] {
+  const across: Edge[][] = places.map(() => [])
+  const place = new Map(places.map((x, i) => [`${x.n}/${x.d}`, i]))
+  const placeOf = ({ n, d }: Ratio) => place.get(`${n}/${d}`) ?? 0
+  for (const edge of edges) {
+    for (let i = placeOf(edge.line.a.x); i < placeOf(edge.line.b.x); i += 1) across[i]?.push(edge)
+  }
+  return across
+}
+
+/** From below upwards: inside while an odd number of added edges and no open ring of takes lie below. */
+function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slice[] {
+  const at = half(plus(from, to))
+  const upwards = edges
+    .map((edge) => ({ edge, height: heightAt(edge.line, at) }))
+    .sort((a, b) => compare(a.height, b.height))
+  const open = new Set<number>()
+  const slices: Slice[] = []
+  let low: { line: Line; height: Ratio } | null = null
+  for (const { edge, height } of upwards) {
+    if (!open.delete(edge.ring)) open.add(edge.ring)
+    const isInside = open.has(0) && open.size === 1
+    if (isInside && low === null) low = { line: edge.line, height }
+    if (isInside || low === null) continue
+    if (compare(low.height, height) < 0) slices.push({ from, to, low: low.line, high: edge.line })
+    low = null
+  }
+  return joined(slices, at)
+}
+
+/** Slices that touch along a line at one place are one. */
+function joined(slices: readonly Slice[], at: Ratio): readonly Slice[] {
+  return slices.reduce<readonly Slice[]>((all, slice) => {
+    const last = all.at(-1)
+    if (last === undefined || !same(heightAt(last.high, at), heightAt(slice.low, at)))
+      return [...all, slice]
+    return [...all.slice(0, -1), { ...last, high: slice.high }]
+  }, [])
+}
+
+/** Neighbouring slices between the same two lines are one. */
+export function merged(slices: readonly Slice[]): Region {
+  const done: Slice[] = []
+  let open: Slice[] = []
+  for (const slice of slices) {
+    const [ended, going] = parted(open, ({ to }) => compare(to, slice.from) < 0)
+    done.push(...ended)
+    const before = going.find((one) => same(one.to, slice.from) && areAlike(one, slice))
+    open = before
+      ? going.map((one) => (one === before ? { ...one, to: slice.to } : one))
+      : [...going, slice]
+  }
+  return [...done, ...open].sort((a, b) => compare(a.from, b.from) || compare(a.low.a.y, b.low.a.y))
+}
+
+function parted<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly [T[], T[]] {
+  return [all.filter(isFirst), all.filter((one) => !isFirst(one))]
+}
+
+const areAlike = (a: Slice, b: Slice): boolean =>
+  isOneLine(a.low, b.low) && isOneLine(a.high, b.high)
+
+function isOneLine(one: Line, other: Line): boolean {
+  if (one === other) return true
+  const way = less(one.b, one.a)
+  return cross(way, less(other.a, one.a)).n === 0n && cross(way, less(other.b, one.a)).n === 0n
+}
+
+/** Exact where all edges run along the axes, else to a thousandth of a square nanometre a slice. */
+export function areaOf(region: Region): Ratio {
+  const areas = region.map(({ from, to, low, high }) => {
+    const tall = plus(
+      minus(heightAt(high, from), heightAt(low, from)),
+      minus(heightAt(high, to), heightAt(low, to)),
+    )
+    return half(times(minus(to, from), tall))
+  })
+  return sum(
+    areas.map((area) => (area.d < 1000n ? area : ratio(round(times(area, ratio(1000n))), 1000n))),
+  )
+}
+
+/** The part of a region between two heights. */
+export function between(region: Region, low: Ratio, high: Ratio): Region {
+  const flat = (slice: Slice, y: Ratio): Line => ({
+    a: { x: slice.from, y },
+    b: { x: slice.to, y },
+  })
+  return merged(
+    region.flatMap((slice) => {
+      const [floor, roof] = [flat(slice, low), flat(slice, high)]
+      const inner = [slice.low, slice.high].flatMap((line) => [
+        crossing(line, floor),
+        crossing(line, roof),
+      ])
+      const cuts = distinct([slice.from, ...inner.flatMap((x) => x ?? []), slice.to])
+      return cuts.slice(1).flatMap((to, i): Slice[] => {
+        const from = cuts[i] ?? to
+        const at = half(plus(from, to))
+        const bottom = compare(heightAt(slice.low, at), low) > 0 ? slice.low : floor
+        const top = compare(heightAt(slice.high, at), high) < 0 ? slice.high : roof
+        return compare(heightAt(bottom, at), heightAt(top, at)) < 0
+          ? [{ from, to, low: bottom, high: top }]
+          : []
+      })
+    }),
+  )
+}
+
+/** The part of a region from one x to another. */
+export function alongFrom(region: Region, from: Ratio, to: Ratio): Region {
+  return region.flatMap((slice) => {
+    const cut = { ...slice, from: larger(slice.from, from), to: smaller(slice.to, to) }
+    return compare(cut.from, cut.to) < 0 ? [cut] : []
+  })
+}
+
+/** The parts of a region that hang together: neighbouring slices that share more than a place. */
+export function hangingTogether(region: Region): readonly Region[] {
+  const group = region.map((_, i) => i)
+  const leader = (i: number): number => (group[i] === i ? i : leader(group[i] ?? i))
+  for (const [i, one] of region.entries()) {
+    for (const [j, other] of region.entries()) {
+      if (same(one.to, other.from) && shareMore(one, other, one.to)) group[leader(j)] = leader(i)
+    }
+  }
+  const groups = new Map<number, Slice[]>()
+  for (const [i, slice] of region.entries())
+    groups.set(leader(i), [...(groups.get(leader(i)) ?? []), slice])
+  return [...groups.values()]
+}
+
+function shareMore(one: Slice, other: Slice, x: Ratio): boolean {
+  const low = larger(heightAt(one.low, x), heightAt(other.low, x))
+  return compare(low, smaller(heightAt(one.high, x), heightAt(other.high, x))) < 0
+}
+
+/** The box around a region. */
+export function extentOf(region: Region): {
+  readonly u: readonly [Ratio, Ratio]
+  readonly v: readonly [Ratio, Ratio]
+} {
+  const ends = region.flatMap(({ from, to, low, high }) => [
+    heightAt(low, from),
+    heightAt(low, to),
+    heightAt(high, from),
+    heightAt(high, to),
+  ])
+  return {
+    u: [region.map(({ from }) => from).reduce(smaller), region.map(({ to }) => to).reduce(larger)],
+    v: [ends.reduce(smaller), ends.reduce(larger)],
+  }
+}
