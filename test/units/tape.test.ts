@@ -78,9 +78,22 @@ describe('tape notation', () => {
     [`3.76`, 'm', 3760 * NM_PER_MM],
     [`376`, 'cm', 3760 * NM_PER_MM],
     [`12' 4"`, 'mm', 148 * NM_PER_INCH],
+    [`12'`, 'mm', 12 * NM_PER_FOOT],
+    [`12'`, 'inches', 12 * NM_PER_FOOT],
+    [`4-1/2`, 'inches', 4.5 * NM_PER_INCH],
+    [`½`, 'inches', NM_PER_INCH / 2],
+    [`3 m`, 'inches', 3000 * NM_PER_MM],
+    [`3 m`, 'cm', 3000 * NM_PER_MM],
   ] as const)('%s with bare %s', (text, unit, value) => {
     expect(nm(text, bare(unit))).toBe(value)
   })
+
+  test.each([`12-4`, `12'-`, `12'"`, `12' m`, `12' 4 m`, `4 1/2 m`, `12.5' 4`, `5' 12`, `-4`])(
+    '%s stays refused with bare inches',
+    (text) => {
+      expect(nm(text, bare('inches'))).toBeNull()
+    },
+  )
 })
 
 describe('what can be read two ways is refused with both readings', () => {
@@ -193,6 +206,7 @@ describe('printing', () => {
     [NM_PER_INCH / 2, 16, `1/2"`],
     [NM_PER_FOOT - 1, 16, `1' 0"`],
     [-NM_PER_INCH, 16, `-1"`],
+    [NM_PER_FOOT + (15 * NM_PER_INCH) / 16, 16, `1' 0 15/16"`],
     [-1, 16, `0"`],
   ] as const)('%i nm to 1/%i in', (value, denominator, text) => {
     expect(printLength(value, 'feet-inches', denominator)).toBe(text)
@@ -262,5 +276,15 @@ describe('canonical marks', () => {
     expect(canonicalLength(`12' 4`, bare('inches'))).toBe(`12' 4"`)
     expect(canonicalLength('148 1/2', bare('inches'))).toBe(`148 1/2"`)
     expect(canonicalLength('3760', bare('mm'))).toBe('3760')
+  })
+
+  test.each([`12'`, `12' 4"`, '12 ft', '4 in', '3.76 m'])('%s has its mark already', (text) => {
+    expect(canonicalLength(text, bare('inches'))).toBe(text)
+  })
+
+  test('a reading that is refused comes back as it was', () => {
+    for (const text of ['', `12’-`, `12’ 14”`, '12’4 m', '1,5 m']) {
+      expect(canonicalLength(text, bare('inches'))).toBe(text)
+    }
   })
 })

@@ -9,58 +9,61 @@ import { type Refusal, refusal } from './tape-refusals.ts'
 
 /** Fractions that are on no tape, and those whose blank was lost. */
 export function fractionRefused(text: string, pieces: readonly Piece[]): Refusal | null {
-  for (const piece of pieces) {
+  for (const [index, piece] of pieces.entries()) {
     if (piece.kind !== 'f' && piece.kind !== 'v') continue
-    const refused = piece.kind === 'v' ? vulgarRefused(text, piece) : slashRefused(text, piece)
+    const refused = refuseFraction(text, piece, pieces[index + 1]?.kind)
     if (refused !== null) return refused
   }
   return null
 }
 
-function vulgarRefused(text: string, piece: Piece): Refusal | null {
-  const [over, under] = vulgarFraction(piece.text)!
-  return isOnTape(under) ? null : offTape(text, piece, ratio(over, under))
+/** What a tape's marks have to say is of no use for a part of a foot or of a metre. */
+function refuseFraction(text: string, piece: Piece, next?: Piece['kind']): Refusal | null {
+  const [over, under] = termsOf(piece)
+  if (under === 0n) return noFraction(piece)
+  const isOfInch = next !== "'" && next !== 'u'
+  if (over >= under) return isOfInch ? tooLarge(text, piece, under) : carriedOver(piece)
+  return isOfInch && !isOnTape(under) ? offTape(text, piece, ratio(over, under)) : null
 }
 
-function slashRefused(text: string, piece: Piece): Refusal | null {
-  const parts = piece.text.split(/[^0-9]/)
-  if (parts.length !== 2 || parts[1] === '' || /^0+$/.test(parts[1]!)) {
-    return refusal(
-      'fraction-not-on-tape',
-      `${piece.text} is no fraction. A fraction of an inch is written such as 7/16.`,
-    )
-  }
-  const over = BigInt(parts[0]!)
-  const under = BigInt(parts[1]!)
-  if (over >= under) return tooLarge(text, piece, parts as [string, string])
-  return under <= 64n && isOnTape(wholeNumber(under))
-    ? null
-    : offTape(text, piece, ratio(over, under))
+/** Numerator and denominator as they stand, not in lowest terms; 0 below where that is no fraction. */
+function termsOf(piece: Piece): readonly [bigint, bigint] {
+  const vulgar = vulgarFraction(piece.text)
+  if (vulgar !== null) return [BigInt(vulgar[0]), BigInt(vulgar[1])]
+  const [over, under, ...more] = piece.text.split(/[^0-9]/)
+  return more.length > 0 ? [0n, 0n] : [BigInt(over!), BigInt(under!)]
+}
+
+function noFraction(piece: Piece): Refusal {
+  const said = `${piece.text} is no fraction. A fraction of an inch is written such as 7/16.`
+  return refusal('fraction-not-on-tape', said)
 }
 
 /** The parts that a tape's inch is cut into. */
-export function isOnTape(under: number): boolean {
-  return under === 2 || under === 4 || under === 8 || under === 16 || under === 32 || under === 64
+const TAPE_PARTS: ReadonlySet<bigint> = new Set([2n, 4n, 8n, 16n, 32n, 64n])
+
+export function isOnTape(under: bigint): boolean {
+  return TAPE_PARTS.has(under)
 }
 
 /** `41/2`: each place where the blank may have been lost, tried; else the fraction carried over. */
-function tooLarge(text: string, piece: Piece, [over, under]: [string, string]): Refusal {
+function tooLarge(text: string, piece: Piece, under: bigint): Refusal {
+  const [over] = piece.text.split(/[^0-9]/) as [string]
   const splits: string[] = []
   for (let cut = 1; cut < over.length; cut += 1) {
     const fraction = over.slice(cut)
-    const proper = !fraction.startsWith('0') && BigInt(fraction) < BigInt(under)
-    if (proper && /^(?:2|4|8|16|32|64)$/.test(under)) {
+    if (isOnTape(under) && !fraction.startsWith('0') && BigInt(fraction) < under) {
       splits.push(text.replace(piece.text, `${over.slice(0, cut)} ${fraction}/${under}`))
     }
   }
-  if (splits.length > 0) {
-    const said = `${piece.text} is no fraction of an inch. A blank lost? ${splits.join(', or ')}.`
-    return refusal('fraction-too-large', said, splits.length === 1 ? splits[0]! : null)
-  }
-  return refusal(
-    'fraction-too-large',
-    `${piece.text} is an inch or more. A fraction is less than one: its inches stand before it, such as 3 1/4".`,
-  )
+  if (splits.length === 0) return carriedOver(piece)
+  const said = `${piece.text} is no fraction of an inch. A blank lost? ${splits.join(', or ')}.`
+  return refusal('fraction-too-large', said, splits.length === 1 ? splits[0]! : null)
+}
+
+function carriedOver(piece: Piece): Refusal {
+  const said = `${piece.text} is an inch or more. A fraction is less than one: its inches stand before it, such as 3 1/4".`
+  return refusal('fraction-too-large', said)
 }
 
 function offTape(text: string, piece: Piece, value: Ratio): Refusal {

@@ -1,11 +1,11 @@
 import { isOnTape } from './fraction-refusals.ts'
-import { NM_PER_FOOT } from './length.ts'
+import { NM_PER_64TH, NM_PER_FOOT } from './length.ts'
 import { readDecimal, wholeNumber } from './number.ts'
 import { printLength } from './print.ts'
 import { multiply, type Ratio, ratio } from './ratio.ts'
 import { roundRatio } from './round.ts'
-import { vulgarFraction } from './signs.ts'
 import type { TapeOptions } from './tape.ts'
+import { amountOf } from './tape-amount.ts'
 import type { Piece } from './tape-pieces.ts'
 import { type Refusal, refusal } from './tape-refusals.ts'
 
@@ -75,7 +75,7 @@ function pastTwelve(odd: Odd): Refusal {
 function slipsOf(feet: string, inches: string): readonly string[] {
   const [first, second] = [inches.charAt(0), inches.charAt(1)]
   if (inches.length !== 2) return []
-  const isFraction = first === '1' && isOnTape(wholeNumber(BigInt(second)))
+  const isFraction = first === '1' && isOnTape(BigInt(second))
   return [`${feet}' ${second}"`, ...(isFraction ? [`${feet}' ${first}/${second}"`] : [])]
 }
 
@@ -102,15 +102,18 @@ function fractionOfFoot(odd: Odd): Refusal {
   return refusal('length-mixed', said)
 }
 
+/** To the nearest 1/64 in. */
 function inFeet({ pieces }: Odd): string {
-  const part = pieces.find((piece) => piece.kind === 'f' || piece.kind === 'v')!
-  const [over, under] =
-    part.kind === 'v' ? vulgarFraction(part.text)! : part.text.split(/[^0-9]/).map(BigInt)
-  const whole = pieces[0]!.kind === 'n' ? BigInt(pieces[0]!.text) : 0n
-  const nm = multiply(ratio(BigInt(over!), BigInt(under!)), ratio(NM_PER_FOOT))
-  const inches = printLength(wholeNumber(roundRatio(nm, 'half to even')), 'feet-inches', 64)
-  return whole === 0n ? inches : `${whole}' ${inches}`
+  const steps = roundRatio(
+    multiply(amountOf(pieces), ratio(SIXTY_FOURTHS_PER_FOOT)),
+    'half to even',
+  )
+  const feet = steps / SIXTY_FOURTHS_PER_FOOT
+  const inches = printLength(wholeNumber(steps % SIXTY_FOURTHS_PER_FOOT) * NM_PER_64TH, 'inches')
+  return feet === 0n ? inches : `${feet}' ${inches}`
 }
+
+const SIXTY_FOURTHS_PER_FOOT = 768n
 
 function mixed({ text }: Odd): Refusal {
   const said = `${text} mixes two ways of writing a number. Use inches and a fraction, such as 4 1/2", or a decimal, such as 3.76 m.`

@@ -8,10 +8,10 @@ import {
   type Nm,
   type UnitStyle,
 } from './length.ts'
-import { readDecimal, wholeNumber } from './number.ts'
+import { wholeNumber } from './number.ts'
 import { compare, multiply, type Ratio, ratio, sum } from './ratio.ts'
 import { refuseShape } from './shape-refusals.ts'
-import { vulgarFraction } from './signs.ts'
+import { amountOf } from './tape-amount.ts'
 import { type Piece, piecesOf } from './tape-pieces.ts'
 import { type Refusal, refusal, refuseText } from './tape-refusals.ts'
 
@@ -82,18 +82,6 @@ function unitOf(pieces: readonly Piece[], options: TapeOptions): Nm {
   const last = pieces[pieces.length - 1]!
   if (last.kind === 'u') return UNITS[last.text.toLowerCase() as 'mm' | 'cm' | 'm']
   return last.kind === '"' || last.kind === "'" ? NM_PER_INCH : UNITS[options.bare ?? 'inches']
-}
-
-function amountOf(pieces: readonly Piece[]): Ratio {
-  return sum(pieces.map(partOf))
-}
-
-function partOf(piece: Piece): Ratio {
-  if (piece.kind === 'n' || piece.kind === 'd') return readDecimal(piece.text) ?? ratio(0n)
-  if (piece.kind === 'v') return ratio(...(vulgarFraction(piece.text) ?? [0, 1]))
-  if (piece.kind !== 'f') return ratio(0n)
-  const [over, under] = piece.text.split(/[^0-9]/)
-  return ratio(BigInt(over!), BigInt(under!))
 }
 
 function exactly(text: string, value: Ratio): LengthReading {
