@@ -1,13 +1,14 @@
 import type { Message } from './facts/message.ts'
 import { bind } from './job/bind.ts'
 import { notRead, reach } from './job/includes.ts'
-import type { Job } from './job/job.ts'
+import type { Floor, Job } from './job/job.ts'
 import { settle } from './job/settle.ts'
 import { parse } from './language/parse.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
 import { type LaidFloor, layFloor, notLaid } from './layout/lay.ts'
 import type { Compiled } from './report/compiled.ts'
+import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
 import { takeoff as count } from './takeoff/count.ts'
@@ -59,7 +60,9 @@ function layFloors(
   for (const floor of job.floors) {
     const product = job.products.find((one) => one.name.key === floor.product?.key)
     const area = floorArea(job, survey, floor)
-    messages.push(...area.messages)
+    const isSettled = area.complete && hasSettledRooms(floor, survey)
+    // What follows from an area that is not the floor's own would only be unsaid again.
+    messages.push(...area.messages.filter(({ weight }) => isSettled || weight !== 'note'))
     if (product === undefined || area.gross.length === 0) continue
     const input = { job, floor, product, area, survey }
     const laid = layFloor(input)
@@ -68,9 +71,16 @@ function layFloors(
       continue
     }
     floors.push(laid)
-    messages.push(...laid.messages)
+    if (isSettled) messages.push(...laid.messages)
   }
   return { floors, messages }
+}
+
+/** Whether no room of a floor misses closing by so much that its shape is none to be judged. */
+function hasSettledRooms(floor: Floor, survey: Survey): boolean {
+  const keys = new Set(floor.rooms.map(({ key }) => key))
+  const rooms = survey.rooms.filter(({ room }) => keys.has(room.name.key))
+  return !rooms.some(({ closing }) => closing !== null && isSurelyMisread(closing))
 }
 
 /** By file in the order they are read, then by place, then by code; one that is said twice is kept once. */

@@ -117,7 +117,7 @@ describe('rooms', () => {
     ])
     expect(mended(floor('bedroom 1 hall'))).toBe(floor('bedroom 1, hall'))
     expect(unknown(floor('bedroom 1, attic'))).toEqual([
-      '8 error name-unknown: No room is called attic. A floor lists rooms and closets of the job.',
+      '8 error name-unknown: No room is called attic. A floor lists rooms and closets of the job. Or is it hall on line 6, which no line names?',
     ])
   })
 

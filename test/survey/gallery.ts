@@ -259,14 +259,11 @@ export const GALLERY: readonly Exhibit[] = [
     'a door past its wall once the room is closed',
     lines(
       'bunk',
-      'out of square',
       `north 12'`,
       `east 9'`,
       `south 12'`,
-      `west 9'`,
-      `  again 8' 6"`,
-      `  door 32", 6' 2 1/2" from left`,
-      `diagonal 15', from north-west to south-east`,
+      `west 9' 3/4"`,
+      `  door 32", 6' 4 3/4" from left`,
     ),
   ),
   shown(

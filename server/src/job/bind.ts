@@ -10,6 +10,7 @@ import type { Job } from './job.ts'
 import { pricesOf } from './prices.ts'
 import { bindProducts } from './products.ts'
 import { bindRooms } from './rooms.ts'
+import { sayUnknownRooms } from './rooms-known.ts'
 import { saySettingsTaken, settingsOf, unitsOf } from './settings.ts'
 
 /**
@@ -32,6 +33,7 @@ export function bind(
   const rooms = bindRooms(files, binding)
   const products = bindProducts(blocks, binding)
   const floors = bindFloors(blocks, rooms, products, binding)
+  sayUnknownRooms(rooms.known)
   if (floors[0] !== undefined) saySettingsTaken(settings, floors[0].span, binding)
   const job: Job = {
     ...head,

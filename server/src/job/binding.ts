@@ -5,11 +5,11 @@ import type { Entry, Tree } from '../language/tree.ts'
 import { DEFAULT_TAPE_OPTIONS, tapeOptionsIn } from '../language/units-line.ts'
 import type { Nm } from '../units/length.ts'
 import type { TapeOptions } from '../units/tape.ts'
-import { fileName } from './includes.ts'
+import { fileName, hasUnreadInclude } from './includes.ts'
 import { type MessageList, openMessageList } from './message-list.ts'
 
 /** What every step of binding carries along: where messages go, and how places and lengths are said. */
-export interface Binding extends Pick<MessageList, 'say' | 'sayOnce'> {
+export interface Binding extends Pick<MessageList, 'say' | 'sayOnce' | 'hush'> {
   /** "line 12", or "line 12 of hall.floor" when that is another file than the message's. */
   readonly place: (span: Span, from: Span) => string
   readonly length: (nm: Nm) => string
@@ -21,6 +21,8 @@ export interface Binding extends Pick<MessageList, 'say' | 'sayOnce'> {
   readonly nearest: (name: string, known: readonly string[]) => string | null
   /** The line could not be read and is wrong, not just unfinished. */
   readonly isWrong: (entry: Entry) => boolean
+  /** A name that nothing has may be one of these that could not be read: a file, or a block's own name. */
+  readonly mayBeUnread: (kind: 'room' | 'product') => boolean
 }
 
 /** Names are compared so often for a whole job: enough for any slip, and no text makes it slow. */
@@ -33,7 +35,7 @@ export function openBinding(
   print: (nm: Nm) => string,
 ): Binding & { readonly messages: () => readonly Message[] } {
   const order = new Map(trees.map((tree, index) => [tree.file, { tree, index }]))
-  const { say, sayOnce, messages: said } = openMessageList()
+  const { say, sayOnce, hush, messages: said } = openMessageList()
   let comparisons = 0
   const nearestOf = (name: string, known: readonly string[]): string | null => {
     comparisons += known.length
@@ -50,18 +52,27 @@ export function openBinding(
   const wrong = new Set(trees.flatMap(linesInError))
   const isWrong = (entry: Entry): boolean =>
     entry.broken && wrong.has(placeKey(entry.line.span.file, entry.line.number))
+  const unread = trees.some((tree) => hasUnreadInclude(tree, root, order))
+  const nameless = new Set(
+    trees
+      .flatMap(({ blocks }) => blocks.filter(({ name }) => name === null))
+      .map(({ word }) => word),
+  )
+  const mayBeUnread = (kind: 'room' | 'product'): boolean => unread || nameless.has(kind)
   const rank = (message: Message): number => order.get(message.span.file)?.index ?? trees.length
   const messages = (): readonly Message[] =>
     [...said()].sort((a, b) => rank(a) - rank(b) || a.span.start - b.span.start)
   return {
     say,
     sayOnce,
+    hush,
     place,
     length: print,
     text,
     tape,
     nearest: nearestOf,
     isWrong,
+    mayBeUnread,
     messages,
   }
 }

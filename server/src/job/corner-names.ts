@@ -20,9 +20,10 @@ export function cornerNamed(room: Outline, name: Name, binding: Binding): number
   const found = isWay(name.key) ? cornersBetween(room, name.key.split('-')) : []
   if (found.length === 1) return found[0]!
   const key = `corner ${room.name.key}: ${name.key}`
-  if (found.length > 1) binding.sayOnce(key, name.span, () => several(room, name, found, binding))
-  else if (!room.hasBrokenLine)
-    binding.sayOnce(key, name.span, () => unknownCorner(room, name, binding))
+  if (room.hasBrokenLine) return null
+  binding.sayOnce(key, name.span, () =>
+    found.length > 1 ? several(room, name, found, binding) : unknownCorner(room, name, binding),
+  )
   return null
 }
 

@@ -5,7 +5,7 @@ import type { Binding } from './binding.ts'
 import type { BaseSaid, Given } from './job.ts'
 import { choiceOf, lengthIn, phrase } from './phrases.ts'
 import { sizeAllowed } from './sizes.ts'
-import { DEFAULT_TAPE, type Tape, tapeAfter } from './worth.ts'
+import { DEFAULT_TAPE, saidSomewhere, type Tape, tapeAfter } from './worth.ts'
 
 /** What the lines of one file say for the rooms in it. */
 export interface FileSays {
@@ -21,8 +21,11 @@ export const NOTHING_SAID: FileSays = { tape: DEFAULT_TAPE, thickness: null, bas
 /** Reads the `tape`, `walls` and `base` lines of a file; what it does not say is as `before` it. */
 export function fileSays(tree: Tree, before: FileSays, binding: Binding): FileSays {
   const walls = fileLine(tree, 'walls', binding)
+  // A line that cannot be read may say it: nothing is asked before it can.
+  if (hasBroken(tree, 'walls')) binding.hush('thickness')
+  const tape = hasBroken(tree, 'tape') ? saidSomewhere(before.tape) : before.tape
   return {
-    tape: tapeAfter(before.tape, fileLine(tree, 'tape', binding), binding),
+    tape: tapeAfter(tape, fileLine(tree, 'tape', binding), binding),
     thickness: (walls === null ? null : thicknessSaid(walls, binding)) ?? before.thickness,
     base: baseAfter(before.base, fileLine(tree, 'base', binding), binding),
   }
@@ -32,6 +35,10 @@ export function fileSays(tree: Tree, before: FileSays, binding: Binding): FileSa
 export function fileLine(tree: Tree, word: string, binding: Binding): Block | null {
   const lines = tree.blocks.filter((block) => block.word === word && !block.broken)
   return onlyOne(lines, binding)
+}
+
+function hasBroken(tree: Tree, word: string): boolean {
+  return tree.blocks.some((block) => block.broken && block.word === word)
 }
 
 /** The first of lines that may stand once; each further one is an error. */

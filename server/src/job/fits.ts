@@ -4,6 +4,7 @@ import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import type { Binding } from './binding.ts'
 import { digitSlips, type Slip } from './digit-slips.ts'
 import type { OnWall, Reading, Wall } from './job.ts'
+import { allOf, numberWord } from './sentence.ts'
 
 /** An opening or a recess on its wall. */
 export interface OnWallThing {
@@ -29,7 +30,8 @@ export function sayWhatDoesNotFit(
     const { inside = [], outside = [] } = Object.groupBy(here, (stretch) =>
       isOutside(stretch, wall) ? 'outside' : 'inside',
     )
-    for (const stretch of outside) binding.say(doesNotFit(stretch, wall, binding))
+    if (outside.length > 1) binding.say(severalDoNotFit(outside, wall, binding))
+    else for (const stretch of outside) binding.say(doesNotFit(stretch, wall, binding))
     sayOverlaps(inside, wall, binding)
   }
 }
@@ -88,6 +90,26 @@ function doesNotFit(stretch: Stretch, wall: Wall, binding: Binding): Message {
       : [{ title: `Write ${slip.text}`, edits: [{ span: slip.reading.span, text: slip.text }] }]
   const related = [{ span: wall.span, text: `The wall was read ${wall.reading.text}.` }]
   return message('error', 'opening-does-not-fit', place.distance.span, text, { related, fixes })
+}
+
+/** Where several things end past their wall, the wall is the likely slip. */
+function severalDoNotFit(
+  stretches: readonly Stretch[],
+  { label, reading, span }: Wall,
+  binding: Binding,
+): Message {
+  const things = stretches.map(({ thing, place, end }) => {
+    const from = place.from === 'left' ? '' : ' from the right'
+    return `the ${thing.label} at ${binding.length(end)}${from}`
+  })
+  const text =
+    `${label} was read ${reading.text}, and ${numberWord(stretches.length).toLowerCase()} things on it end ` +
+    `past that: ${allOf(things)}. Take the wall again, and then where they stand.`
+  const related = stretches.map(({ thing }) => ({
+    span: thing.span,
+    text: `${thing.label} ends past it.`,
+  }))
+  return message('error', 'opening-does-not-fit', reading.span ?? span, text, { related })
 }
 
 /** Nothing that is read as an opening is narrower. */

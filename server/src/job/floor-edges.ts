@@ -28,7 +28,7 @@ export function wallOfFloor(
   room: Name,
   binding: Binding,
 ): { readonly room: Name; readonly wall: number } | null {
-  const outline = outlineNamed(scope.known, room, binding)
+  const outline = outlineNamed(scope.known, room)
   if (outline === null || !isInside(scope, room, binding)) return null
   const index = wallNamed(outline, wall, binding)
   return index === null ? null : { room: outline.name, wall: index }
@@ -108,13 +108,13 @@ function doorwaySaid(
   if (first === undefined || second === undefined) return null
   const [from, to] = scope.inside.has(first.key) ? [first, second] : [second, first]
   const called = nameOf(line, 'called NAME')
-  if (!isKnown(from, scope, binding) || !isKnown(to, scope, binding)) return null
+  if (!isKnown(from, scope) || !isKnown(to, scope)) return null
   if (!isInside(scope, from, binding)) return null
   return isOneDoorway(scope.house, from, to, called, binding) ? { from, to, called } : null
 }
 
-function isKnown(name: Name, scope: FloorScope, binding: Binding): boolean {
-  return scope.house.closets.has(name.key) || isRoom(scope.known, name, binding)
+function isKnown(name: Name, scope: FloorScope): boolean {
+  return scope.house.closets.has(name.key) || isRoom(scope.known, name)
 }
 
 /** The side of a room where a stair begins. */
@@ -124,7 +124,7 @@ function stairOf(
   scope: FloorScope,
   binding: Binding,
 ): FloorEdge['where'] | null {
-  const outline = outlineNamed(scope.known, from, binding)
+  const outline = outlineNamed(scope.known, from)
   if (outline === null || !isInside(scope, from, binding)) return null
   const steps = outline.walls.filter((wall) => wall.stair !== null)
   if (steps.length === 1) return { kind: 'wall', room: outline.name, wall: steps[0]!.index }

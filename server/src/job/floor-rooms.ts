@@ -1,7 +1,7 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
-import { unknownName } from './names.ts'
+import type { RoomsKnown } from './rooms-known.ts'
 import { said } from './sentence.ts'
 
 /** The rooms and closets of a job that a floor may be laid in, by key. */
@@ -22,7 +22,7 @@ export function roomsListed(
   listed: readonly Name[],
   known: {
     readonly layable: Layable
-    readonly isLost: (key: string) => boolean
+    readonly known: RoomsKnown
     readonly laidIn: LaidIn
   },
   binding: Binding,
@@ -31,12 +31,12 @@ export function roomsListed(
   for (const name of listed) {
     const before = known.laidIn.get(name.key)
     if (!known.layable.has(name.key)) {
-      if (!known.isLost(name.key))
-        binding.sayOnce(`room ${name.key}`, name.span, () => noRoom(name, known.layable, binding))
+      sayNoRoom(name, known.layable, known.known, binding)
     } else if (before !== undefined) {
       binding.say(laidTwice(name, before, floor, binding))
     } else {
       known.laidIn.set(name.key, { floor, room: name })
+      known.known.named.add(name.key)
       rooms.push(name)
     }
   }
@@ -58,10 +58,19 @@ function laidTwice(
 const ROOMS_LISTED = 'A floor lists rooms and closets of the job.'
 
 /** `bedroom 1 hall` is two rooms with the comma between them lost. */
-function noRoom(name: Name, layable: Layable, binding: Binding): Message {
+function sayNoRoom(
+  name: Name,
+  layable: Layable,
+  { isLost, unknown }: RoomsKnown,
+  binding: Binding,
+): void {
+  if (isLost(name.key)) return
   const parted = partedIntoNames(name.key.split(' '), layable)
-  if (parted === null)
-    return unknownName({ kind: 'room', name, known: layable.values(), help: ROOMS_LISTED }, binding)
+  if (parted === null) unknown.add({ name, known: [...layable.values()], help: ROOMS_LISTED })
+  else binding.sayOnce(`room ${name.key}`, name.span, () => commaLost(name, parted))
+}
+
+function commaLost(name: Name, parted: readonly string[]): Message {
   const commas = parted.join(', ')
   const text = `No room is called ${said(name.text)}. A comma? ${commas}.`
   const fixes = [{ title: `Write ${commas}`, edits: [{ span: name.span, text: commas }] }]

@@ -7,7 +7,7 @@ import { onlyOne } from './file-lines.ts'
 import { breakOf, edgeOf, type FloorScope, wallOfFloor } from './floor-edges.ts'
 import { type LaidIn, type Layable, roomsListed } from './floor-rooms.ts'
 import type { Floor, Running, Way } from './job.ts'
-import { type Named, unknownName } from './names.ts'
+import { type Named, nearestName, unknownName } from './names.ts'
 import { lengthIn, nameOf, phrase } from './phrases.ts'
 import type { RoomsKnown } from './rooms-known.ts'
 
@@ -26,8 +26,7 @@ export function floorOf(block: Block, name: Name, around: FloorsAround, binding:
   const lines = (word: string): readonly Entry[] =>
     block.under.filter((entry) => entry.word === word && !entry.broken)
   const listed = lines('rooms').flatMap((line) => line.phrases.flatMap(({ names }) => names))
-  const { isLost } = around.known
-  const { rooms, whole } = roomsListed(name, listed, { ...around, isLost }, binding)
+  const { rooms, whole } = roomsListed(name, listed, around, binding)
   const inside = new Set(rooms.map(({ key }) => key))
   const isWhole = whole && rooms.length > 0 && !block.under.some((entry) => entry.broken)
   const scope: FloorScope = { ...around, floor: name, inside, whole: isWhole }
@@ -60,7 +59,8 @@ function sayMissing(
       : [['rooms', 'in which rooms it lies (rooms hall, den)'] as const]),
     ...(has.lay !== null ? [] : [['lay', 'what is laid (lay, then a product)'] as const]),
   ].filter(([word]) => !block.under.some((entry) => entry.word === word))
-  if (missing.length === 0 || block.broken) return
+  const isDamaged = block.broken || block.under.some(binding.isWrong)
+  if (missing.length === 0 || isDamaged) return
   const text = `Floor ${name.text} does not say yet ${missing.map(([, what]) => what).join(' and ')}.`
   binding.say(message('incomplete', 'floor-unfinished', block.line.span, text))
 }
@@ -68,13 +68,19 @@ function sayMissing(
 function productOf(lay: Entry, around: FloorsAround, binding: Binding): Name | null {
   const name = nameOf(lay, 'PRODUCT')
   if (name === null || around.products.has(name.key)) return name
-  if (!around.known.isLost(name.key)) {
+  const { known, products } = around
+  if (!known.isLost(name.key) && !isElsewhere(name, products, binding)) {
     const help = `A block "product ${name.text}" tells what it is, here or in an included file.`
     binding.sayOnce(`product ${name.key}`, name.span, () =>
-      unknownName({ kind: 'product', name, known: around.products.values(), help }, binding),
+      unknownName({ kind: 'product', name, known: products.values(), help }, binding),
     )
   }
   return null
+}
+
+/** No product is near by name, and what may have it could not be read, which is said. */
+function isElsewhere(name: Name, products: FloorsAround['products'], binding: Binding): boolean {
+  return binding.mayBeUnread('product') && nearestName(name, products.values(), binding) === null
 }
 
 const RUNNING = 'running east-west|north-south|north-east|north-west'

@@ -1,4 +1,5 @@
 import { type Message, message } from '../facts/message.ts'
+import { nearest } from '../facts/near.ts'
 import type { Span } from '../facts/span.ts'
 import type { Entry, Tree } from '../language/tree.ts'
 import { folderOf, resolveInclude } from './include-path.ts'
@@ -77,6 +78,20 @@ interface Step {
 
 function includeLines(tree: Tree): readonly Entry[] {
   return tree.blocks.filter((block) => block.word === 'include' && !block.broken)
+}
+
+/** Whether a file is included that was not read: refused, not there, or on a line that cannot be read. */
+export function hasUnreadInclude(
+  tree: Tree,
+  root: string,
+  read: { readonly has: (file: string) => boolean },
+): boolean {
+  const { includes, messages } = includesOf(tree, root)
+  return (
+    messages.length > 0 ||
+    includes.some(({ path }) => !read.has(path)) ||
+    tree.blocks.some(({ word, broken }) => broken && nearest(word, ['include']) !== null)
+  )
 }
 
 /** How a file is called in a message: by its path from the root's folder. */

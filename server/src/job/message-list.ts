@@ -9,6 +9,8 @@ export interface MessageList {
    * that one damaged name gives one message however often it is used.
    */
   readonly sayOnce: (key: string, span: Span, make: () => Message) => void
+  /** Says nothing for a key from now on: why is said elsewhere. */
+  readonly hush: (key: string) => void
   readonly messages: () => readonly Message[]
 }
 
@@ -16,6 +18,9 @@ export interface MessageList {
 const MOST_RELATED = 20
 /** As for the reading of one file: more help nobody and cost memory. */
 const MOST = 1000
+
+/** Stands for the place of a message that is not said. */
+const HUSHED = -1
 
 /** Collects messages, at most a thousand; that some are left out is an error itself. */
 export function openMessageList(): MessageList {
@@ -28,14 +33,17 @@ export function openMessageList(): MessageList {
   const sayOnce = (key: string, span: Span, make: () => Message): void => {
     const at = keyed.get(key)
     const first = at === undefined ? undefined : said[at]
-    if (at === undefined || first === undefined) {
+    if (at === undefined) {
       keyed.set(key, said.length)
       say(make())
-    } else if (first.related.length < MOST_RELATED) {
+    } else if (first !== undefined && first.related.length < MOST_RELATED) {
       said[at] = { ...first, related: [...first.related, { span, text: 'Here too.' }] }
     }
   }
-  return { say, sayOnce, messages: () => said }
+  const hush = (key: string): void => {
+    if (!keyed.has(key)) keyed.set(key, HUSHED)
+  }
+  return { say, sayOnce, hush, messages: () => said }
 }
 
 function cutAt(span: Span): Message {

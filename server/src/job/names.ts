@@ -63,12 +63,34 @@ export interface Unknown {
 
 /** What is said of a name that nothing has: the nearest one, which is also the fix, and help. */
 export function unknownName({ kind, name, known, help }: Unknown, binding: Binding): Message {
-  const byKey = new Map([...known].map((thing) => [thing.name.key, thing.name.text]))
-  const near = byKey.get(binding.nearest(name.key, [...byKey.keys()]) ?? '') ?? null
-  const asked = near === null ? '' : `${near}? `
+  const near = nearestName(name, known, binding)
+  const asked = near === null ? '' : `${near.text}? `
   const text = `No ${kind} is called ${said(name.text)}. ${asked}${help}`
-  const fixes = near === null ? [] : [replaceName(name.span, near)]
-  return message('error', 'name-unknown', name.span, text, { fixes })
+  const fixes = near === null ? [] : [replaceName(name.span, near.text)]
+  const related = near === null ? [] : [{ span: near.span, text: `Here is ${near.text}.` }]
+  return message('error', 'name-unknown', name.span, text, { fixes, related })
+}
+
+/**
+ * The known name that a name most likely means, or null: the nearest by its letters, else the only one
+ * whose words it has in another order, or with one too many or too few.
+ */
+export function nearestName(name: Name, known: Iterable<Named>, binding: Binding): Name | null {
+  const byKey = new Map([...known].map((thing) => [thing.name.key, thing.name]))
+  const near = byKey.get(binding.nearest(name.key, [...byKey.keys()]) ?? '')
+  if (near !== undefined) return near
+  const [one, other] = [...byKey.values()].filter(({ key }) => haveSameWords(key, name.key))
+  return one !== undefined && other === undefined ? one : null
+}
+
+/** A closet is not the room that it opens from: both have it in their names or neither. */
+function haveSameWords(a: string, b: string): boolean {
+  if (a.endsWith(' closet') !== b.endsWith(' closet')) return false
+  const [wordsOfA, wordsOfB] = [a.split(' '), b.split(' ')]
+  if (Math.abs(wordsOfA.length - wordsOfB.length) > 1) return false
+  const [fewer, more] =
+    wordsOfA.length < wordsOfB.length ? [wordsOfA, wordsOfB] : [wordsOfB, wordsOfA]
+  return fewer.every((word) => more.includes(word))
 }
 
 function replaceName(span: Span, text: string) {

@@ -1,3 +1,4 @@
+import { type Message, message } from '../facts/message.ts'
 import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { boxOf } from './box.ts'
@@ -13,6 +14,7 @@ import {
   rulesSaid,
   rulesWanted,
 } from './product-rules.ts'
+import { allOf, said } from './sentence.ts'
 import { countOf } from './settings.ts'
 import { spoilAssumed, spoilOf } from './spoil.ts'
 
@@ -28,7 +30,7 @@ export function productOf(
   isUsed: boolean,
   binding: Binding,
 ): Product | null {
-  const lines = linesOf(block, binding)
+  const lines = linesOf(block, name, binding)
   const [plank, box] = [lines.get('plank'), lines.get('box')]
   const face = plank === undefined ? null : faceOf(plank, binding)
   const held = face === null || box === undefined ? null : boxOf(box, face, binding)
@@ -56,14 +58,31 @@ export function productOf(
   }
 }
 
-function linesOf(block: Block, binding: Binding): ProductLines {
-  const lines = new Map<string, Entry>()
-  for (const word of WORDS) {
-    const found = block.under.filter((entry) => entry.word === word && !entry.broken)
-    const line = onlyOne(found, binding)
-    if (line !== null) lines.set(word, line)
+function linesOf(block: Block, name: Name, binding: Binding): ProductLines {
+  const found = Map.groupBy(
+    block.under.filter((line) => WORDS.includes(line.word) && !line.broken),
+    ({ word }) => word,
+  )
+  const twice = [...found.values()].flatMap(([, second]) => second ?? [])
+  if (twice.length > 1) {
+    binding.say(linesTwice(name, twice))
+    return new Map([...found].map(([word, [first]]) => [word, first!]))
   }
-  return lines
+  return new Map([...found].flatMap(([word, lines]) => [[word, onlyOne(lines, binding)!]]))
+}
+
+/** Several lines twice are two products, of which the second lost the line that opens it. */
+function linesTwice(name: Name, twice: readonly Entry[]): Message {
+  const words = allOf(twice.map(({ word }) => word))
+  const text =
+    `${said(name.text)} has each of these lines twice: ${words}. Are they another product's? A line ` +
+    '"product" with its name begins one; else keep one of each.'
+  const [first, ...others] = twice
+  const related = others.map(({ word, line }) => ({
+    span: line.span,
+    text: `The second ${word} line.`,
+  }))
+  return message('error', 'line-twice', first!.line.span, text, { related })
 }
 
 function padOf(line: Entry | undefined): Product['pad'] {

@@ -3,36 +3,46 @@ import { keyOf } from '../language/name.ts'
 import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Recess, Room } from './job.ts'
-import { nameTwice, unknownName } from './names.ts'
+import { nameTwice } from './names.ts'
 import type { Outline } from './outline.ts'
+import type { UnknownRooms } from './unknown-rooms.ts'
 
 /** Every room of a job by name, measured or not, and what lines say when a name is none of them. */
 export interface RoomsKnown {
   readonly outlines: ReadonlyMap<string, Outline>
   /** A name on an opening line that could not be read, or of its closet: nothing more is said of it. */
   readonly isLost: (key: string) => boolean
+  readonly unknown: UnknownRooms
+  /** Keys of the rooms that some line names. */
+  readonly named: Set<string>
 }
 
 /** The walls of the room that a name means; null, with a message, for none. */
-export function outlineNamed(rooms: RoomsKnown, name: Name, binding: Binding): Outline | null {
+export function outlineNamed(rooms: RoomsKnown, name: Name): Outline | null {
   const found = rooms.outlines.get(name.key)
-  if (found === undefined) sayNoRoom(rooms, name, binding)
+  rooms.named.add(name.key)
+  if (found === undefined) sayNoRoom(rooms, name)
   return found ?? null
 }
 
 /** Whether a name is a room's or the outside; says so when it is neither. */
-export function isRoom(rooms: RoomsKnown, name: Name, binding: Binding): boolean {
+export function isRoom(rooms: RoomsKnown, name: Name): boolean {
+  rooms.named.add(name.key)
   if (name.key === 'outside' || rooms.outlines.has(name.key)) return true
-  sayNoRoom(rooms, name, binding)
+  sayNoRoom(rooms, name)
   return false
 }
 
-function sayNoRoom(rooms: RoomsKnown, name: Name, binding: Binding): void {
-  if (rooms.isLost(name.key)) return
+/** Says what names are no room's, now that every line was read. */
+export function sayUnknownRooms({ outlines, named, unknown }: RoomsKnown): void {
+  const rooms = [...outlines.values()].map(({ name }) => name)
+  unknown.say(rooms.filter(({ key }) => !named.has(key)))
+}
+
+function sayNoRoom({ outlines, isLost, unknown }: RoomsKnown, name: Name): void {
+  if (isLost(name.key)) return
   const help = `If it is not measured yet, a line "room ${name.text}" is enough.`
-  binding.sayOnce(`room ${name.key}`, name.span, () =>
-    unknownName({ kind: 'room', name, known: rooms.outlines.values(), help }, binding),
-  )
+  unknown.add({ name, known: [...outlines.values()], help })
 }
 
 /** A closet is a small room to take or to drop; it is placed with the room that it opens from. */

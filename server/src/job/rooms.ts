@@ -1,12 +1,13 @@
-import { keyOf } from '../language/name.ts'
 import type { Block, Entry, Name, Tree } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './file-lines.ts'
 import type { BaseSaid, Room } from './job.ts'
+import { lostNames } from './lost-names.ts'
 import { directory } from './names.ts'
 import { type Outline, outlineOf } from './outline.ts'
 import { roomOf } from './room.ts'
 import { type Closet, closetsOf, isRoom, outlineNamed, type RoomsKnown } from './rooms-known.ts'
+import { openUnknownRooms } from './unknown-rooms.ts'
 import { tapeAfter, touchingBase } from './worth.ts'
 
 /** The rooms of a job, and how other lines find them. */
@@ -35,13 +36,14 @@ export function bindRooms(files: readonly Tree[], binding: Binding): BoundRooms 
     bases.set(key, base)
     outlines.set(key, outlineOf(block, name, touchingBase(tape, base), binding))
   }
-  const known: RoomsKnown = { outlines, isLost: lostNames(files) }
+  const unknown = openUnknownRooms(binding)
+  const known: RoomsKnown = { outlines, isLost: lostNames(files), unknown, named: new Set() }
   const rooms = [...outlines].map(([key, outline]) => {
     const { says } = declared.get(key)!
     const around = {
       thickness: says.thickness,
-      isRoom: (name: Name) => isRoom(known, name, binding),
-      outline: (name: Name) => outlineNamed(known, name, binding),
+      isRoom: (name: Name) => isRoom(known, name),
+      outline: (name: Name) => outlineNamed(known, name),
       base: bases.get(key)!,
     }
     return roomOf(outline, around, binding)
@@ -67,20 +69,4 @@ function roomLine(block: Block, word: string, binding: Binding): Entry | null {
     block.under.filter((entry) => entry.word === word && !entry.broken),
     binding,
   )
-}
-
-const BLOCK_WORDS = ['job', 'room', 'product', 'floor', 'prices']
-
-/**
- * Whether a name stood on a line in column one that could not be read, whichever word of the line was
- * damaged. What begins with such a name may have been its closet.
- */
-function lostNames(files: readonly Tree[]): (key: string) => boolean {
-  const lost = new Set<string>()
-  for (const block of files.flatMap((tree) => tree.blocks)) {
-    if (!block.broken || BLOCK_WORDS.includes(block.word)) continue
-    lost.add(keyOf(`${block.word} ${block.name?.text ?? ''}`))
-    if (block.name !== null) lost.add(block.name.key)
-  }
-  return (key) => key.split(' ').some((_, i, words) => lost.has(words.slice(0, i + 1).join(' ')))
 }

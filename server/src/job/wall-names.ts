@@ -23,7 +23,7 @@ const PLAIN_USE: Use = {
 /**
  * The wall that a name means: its own name, else its way while the room has just one. Null, with a
  * message, when none or several are meant; null without one while a line of the room is broken, for
- * that line may be the wall.
+ * that line may be the wall, or the one that parts this room from the next.
  */
 export function wallNamed(
   room: Outline,
@@ -36,10 +36,10 @@ export function wallNamed(
   const found = isWay(name.key) ? (room.byWord.get(name.key) ?? []) : []
   const key = `wall ${room.name.key}: ${name.key}`
   if (found.length === 1) return found[0]!.index
-  if (found.length > 1)
-    binding.sayOnce(key, name.span, () => several(room, name, found, use, binding))
-  else if (!room.hasBrokenLine)
-    binding.sayOnce(key, name.span, () => unknownWall(room, name, binding))
+  if (room.hasBrokenLine) return null
+  binding.sayOnce(key, name.span, () =>
+    found.length > 1 ? several(room, name, found, use, binding) : unknownWall(room, name, binding),
+  )
   return null
 }
 

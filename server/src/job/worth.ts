@@ -29,6 +29,11 @@ export const DEFAULT_TAPE: Tape = {
   says: { worth: false, about: false, plane: false },
 }
 
+/** The tape in force where a line that cannot be read may say all of it. */
+export function saidSomewhere(tape: Tape): Tape {
+  return { ...tape, says: { worth: true, about: true, plane: true } }
+}
+
 /** The same worth at any length. */
 export function flat(fixed: Nm): Worth {
   return { fixed, rise: 0, per: 1 }

@@ -42,6 +42,8 @@ export class Outline {
   private wall: Draft | null = null
   /** The last line that may be taken again or remarked on. */
   private last: Draft | null = null
+  /** The kinds of block that lines astray in this one belong to, as far as it was said. */
+  private astray: readonly Home[] = []
 
   constructor(reading: Reading) {
     this.reading = reading
@@ -136,10 +138,18 @@ export class Outline {
       sayWithoutBlock(placed)
       this.openBroken(raw, word)
     } else {
-      if (homesOf(word).length > 0) sayElsewhere(placed)
+      if (homesOf(word).length > 0) this.sayAstray(placed)
       else sayUnknown(placed, home)
       this.addBroken(raw, word)
     }
+  }
+
+  /** Where the line that opens a block is missing, all of its lines stand astray: the first is told. */
+  private sayAstray(placed: Placed): void {
+    const homes = homesOf(placed.word)
+    if (homes.some((home) => this.astray.includes(home))) return
+    sayElsewhere(placed)
+    this.astray = [...this.astray, ...homes]
   }
 
   /**
@@ -179,6 +189,7 @@ export class Outline {
     this.blocks.push(block)
     this.wall = null
     this.last = null
+    this.astray = []
   }
 
   private addEntry(raw: RawLine, entered: Entered): void {

@@ -1,9 +1,9 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Room } from '../job/job.ts'
 import type { UnitStyle } from '../units/length.ts'
+import { isSurelyMisread } from './closing.ts'
 import { wayAlong } from './direction.ts'
 import { cornerWords, countWords, lengthWords, listWords, wallWords } from './labels.ts'
-import { SURELY_MISREAD } from './reading.ts'
 import { settlingDiagonal } from './settling.ts'
 import { type Slip, traverseSlips } from './slip.ts'
 import type { Closing } from './survey.ts'
@@ -26,13 +26,10 @@ export function closingMessage(
   }: { readonly walls: readonly ReadWall[]; readonly closing: Closing; readonly style: UnitStyle },
 ): Message {
   const slips = traverseSlips(room, walls, style)
-  const far =
-    Math.abs(closing.east) > SURELY_MISREAD * closing.allowedEast ||
-    Math.abs(closing.north) > SURELY_MISREAD * closing.allowedNorth
   const only = slips.length === 1 ? room.walls[slips[0]!.of.index]! : null
   const text = `${missText(room, closing, style)} ${slipText(room, { walls, slips, style })}`
   return message(
-    far ? 'error' : 'warning',
+    isSurelyMisread(closing) ? 'error' : 'warning',
     'closing-error',
     only?.reading.span ?? room.name.span,
     text,

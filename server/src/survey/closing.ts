@@ -1,4 +1,5 @@
 import { roundToNm } from '../units/round.ts'
+import { SURELY_MISREAD } from './reading.ts'
 import type { Closing } from './survey.ts'
 import { misclosureOf } from './traverse.ts'
 import { courseOf, type ReadWall } from './walls.ts'
@@ -53,4 +54,12 @@ export function closedByDistances(perimeter: number): Closing {
     within: true,
     rule: 'distances',
   }
+}
+
+/** A miss so large that a reading is wrong: the shape only stands in for the room's. */
+export function isSurelyMisread(closing: Closing): boolean {
+  return (
+    Math.abs(closing.east) > SURELY_MISREAD * closing.allowedEast ||
+    Math.abs(closing.north) > SURELY_MISREAD * closing.allowedNorth
+  )
 }

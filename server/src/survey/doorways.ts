@@ -16,6 +16,8 @@ interface Around {
   readonly placing: Placing
   readonly style: UnitStyle
   readonly say: (message: Message) => void
+  /** Whether how the rooms of a network lie may be judged. */
+  readonly isJudged: (tied: { readonly network: number }) => boolean
   /** Rooms of which it was said already that nothing places them, as "room beyond". */
   readonly unplaced: Set<string>
 }
@@ -72,13 +74,27 @@ function wallBeyond(pair: Pair, thickness: number, around: Around): PlacedWall |
   if (beyond === null) return null
   if (networks[beyond] !== networks[near.room]) {
     const rooms = `${near.room} ${beyond}`
-    if (!around.unplaced.has(rooms)) around.say(placeNotKnown(near, around.plans[beyond]!))
+    if (!around.unplaced.has(rooms) && !isAskedBeyond(near, around.plans[beyond]!, around))
+      around.say(placeNotKnown(near, around.plans[beyond]!))
     around.unplaced.add(rooms)
     return null
   }
   const wall = wallAt(near, beyond, thickness, around)
-  if (wall === null) around.say(missesRoom(near, around.plans[beyond]!))
+  const tied = { network: networks[beyond]! }
+  if (wall === null && around.isJudged(tied)) around.say(missesRoom(near, around.plans[beyond]!))
   return wall
+}
+
+/**
+ * Whether the room beyond has this opening, or one to a room that nobody knows, which may be this one:
+ * what its line lacks is said there.
+ */
+function isAskedBeyond({ room }: Side, beyond: RoomPlan, { plans }: Around): boolean {
+  const known = new Set(plans.map(({ shape }) => shape.room.name.key))
+  const own = plans[room]!.shape.room.name.key
+  return beyond.shape.room.openings.some(
+    ({ to }) => to !== null && to.key !== 'outside' && (to.key === own || !known.has(to.key)),
+  )
 }
 
 /** A doorway written from one side may lie an inch off the wall that it opens into. */

@@ -12,6 +12,13 @@ import type { RoomPlan } from './room-plan.ts'
 import type { Loop } from './survey.ts'
 import { lengthOf } from './vector.ts'
 
+interface Saying {
+  readonly style: UnitStyle
+  readonly say: (message: Message) => void
+  /** Whether how the rooms of a network lie may be judged. */
+  readonly isJudged: (tied: { readonly network: number }) => boolean
+}
+
 /**
  * The doorways by which no room was placed: each closes a loop of rooms, and the vector between the
  * middles of its two faces, beyond the wall between them, is the loop's misclosure. Allowed are two
@@ -22,7 +29,7 @@ export function loopsOf(
   plans: readonly RoomPlan[],
   pairs: readonly Pair[],
   placing: Placing,
-  say: { readonly style: UnitStyle; readonly say: (message: Message) => void },
+  say: Saying,
 ): readonly Loop[] {
   const used = new Set(placing.placedBy)
   return pairs
@@ -34,7 +41,7 @@ function loopAt(
   pair: Pair,
   plans: readonly RoomPlan[],
   placing: Placing,
-  { style, say }: { readonly style: UnitStyle; readonly say: (message: Message) => void },
+  { style, say, isJudged }: Saying,
 ): Loop {
   const miss = missAt(pair, plans, placing.moves)
   const chain = chainVariance(plans, placing, pair.near, pair.far!)!
@@ -50,7 +57,8 @@ function loopAt(
     within,
     span: pair.far!.face.opening.span,
   }
-  if (!within) say(notClosing(pair, loop, style))
+  const tied = { network: placing.networks[pair.near.room]! }
+  if (!within && isJudged(tied)) say(notClosing(pair, loop, style))
   return loop
 }
 

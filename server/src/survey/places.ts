@@ -4,7 +4,7 @@ import type { UnitStyle } from '../units/length.ts'
 import { leadAt } from './base-plane.ts'
 import { lengthWords, wallWords } from './labels.ts'
 import { allowedFor, lengthFrom } from './reading.ts'
-import type { Shape } from './shape.ts'
+import { isDisputed, type Shape } from './shape.ts'
 import { type Stretch, stretchOn, wholeWall } from './stretch.ts'
 import { type WallFrame, wallFrame } from './wall-frame.ts'
 
@@ -47,7 +47,7 @@ export function placesOf(shape: Shape, style: UnitStyle, say: Say): Places {
     const corner =
       thing.place.from === 'left' ? wall.index : (wall.index + 1) % shape.corners.length
     const stretch = stretchOn(thing.place, wall, frame, leadOf(shape, corner))
-    if (stretch === 'past' && !readPast(thing.place, wall))
+    if (stretch === 'past' && !readPast(thing.place, wall) && !isDisputed(shape))
       say(pastWall(shape, thing, frame, style))
     return stretch === null || stretch === 'past' ? [] : [{ thing, index, frame, stretch }]
   }

@@ -7,7 +7,7 @@ import { hearthOf } from './hearths.ts'
 import { obstaclesOf } from './obstacles.ts'
 import { type Outline, outlineOf } from './outline.ts'
 import { placesOf } from './places.ts'
-import type { Shape } from './shape.ts'
+import { isDisputed, type Shape } from './shape.ts'
 import type { SurveyedCloset, SurveyedObstacle } from './survey.ts'
 
 /** Everything in and around one room, its first corner at the origin. */
@@ -34,8 +34,11 @@ export function planOf(shape: Shape, style: UnitStyle): RoomPlan {
     const broken: Shape = { ...shape, status: 'broken', corners: [], walls: [] }
     return { shape: broken, outline: nothing, closets: [], obstacles: [], faces: [], messages }
   }
-  const hearths = places.recesses.flatMap((place) => hearthOf(shape, place, outline.points, say))
-  const others = obstaclesOf(shape, outline.points, hearths, say)
+  const sayLying = isDisputed(shape) ? () => {} : say
+  const hearths = places.recesses.flatMap((place) =>
+    hearthOf(shape, place, outline.points, sayLying),
+  )
+  const others = obstaclesOf(shape, outline.points, hearths, sayLying)
   return {
     shape,
     outline,

@@ -37,6 +37,14 @@ export interface Shape {
   readonly messages: readonly Message[]
 }
 
+/**
+ * Its readings contradict each other beyond doubt, so that the shape only stands in for one: what would
+ * follow from it is not said before they agree.
+ */
+export function isDisputed({ messages }: Pick<Shape, 'messages'>): boolean {
+  return messages.some(({ weight }) => weight === 'error')
+}
+
 /** The longest way round that keeps every product of lengths within exact numbers: 1000 km. */
 const LONGEST_PERIMETER = 1e15
 
@@ -109,7 +117,7 @@ function rounded(
   const corners = grownCorners(unrounded, plane.grown).map(toPoint)
   const fault = shapeFault(parts.room, corners, style)
   const missing = parts.room.checks.flatMap((check) =>
-    check.kind === 'across' && missesWall(check, unrounded)
+    check.kind === 'across' && !isDisputed(parts) && missesWall(check, unrounded)
       ? [missesWallMessage(parts.room, check)]
       : [],
   )

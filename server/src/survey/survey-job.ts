@@ -4,12 +4,13 @@ import { checkMessages } from './check-messages.ts'
 import { doorwayOf } from './doorways.ts'
 import { loopsOf } from './loops.ts'
 import { type Lying, overlapMessages } from './overlaps.ts'
-import { pairDoorways } from './pairing.ts'
+import { type Pair, pairDoorways } from './pairing.ts'
 import { type Placing, placeRooms } from './placing.ts'
 import { moved, planOf, type RoomPlan } from './room-plan.ts'
 import { roomTieResults } from './room-ties.ts'
-import { shapeOf } from './shape.ts'
+import { isDisputed, shapeOf } from './shape.ts'
 import type { Survey, SurveyedRoom } from './survey.ts'
+import { givenThickness } from './through.ts'
 
 /**
  * What a job's readings say: each room closed and squared up by its own rule or solved from distances,
@@ -28,16 +29,34 @@ export function survey(job: Job): Survey {
   for (const plan of plans) messages.push(...plan.messages)
   const pairs = pairDoorways(plans, style, say)
   const placing = placeRooms(plans, pairs)
-  const loops = loopsOf(plans, pairs, placing, { style, say })
-  const around = { plans, placing, style, say, unplaced: new Set<string>() }
+  const isJudged = judging(plans, pairs, placing)
+  const loops = loopsOf(plans, pairs, placing, { style, say, isJudged })
+  const around = { plans, placing, style, say, isJudged, unplaced: new Set<string>() }
   const doorways = pairs.map((pair) => doorwayOf(pair, around))
   const rooms = plans.map((plan, i) => surveyed(plan, i, plans, placing))
-  for (const { room, checks } of rooms) {
+  for (const { room, checks } of rooms.filter(isJudged)) {
     const ties = checks.filter(({ check }) => check.kind === 'room tie')
     messages.push(...checkMessages(room, ties, style))
   }
-  messages.push(...overlapMessages(rooms.flatMap(floorsOf), style))
+  messages.push(...overlapMessages(rooms.filter(isJudged).flatMap(floorsOf), style))
   return { rooms, doorways, loops, messages }
+}
+
+/**
+ * Whether it may be judged how rooms that are tied together lie: not while one of them is disputed or
+ * the thickness of a wall between them is still asked for, for these put the others where they are.
+ */
+function judging(
+  plans: readonly RoomPlan[],
+  pairs: readonly Pair[],
+  { networks }: Placing,
+): (tied: Pick<SurveyedRoom, 'network'>) => boolean {
+  const disputed = networks.filter((_, room) => isDisputed(plans[room]!.shape))
+  const asked = pairs
+    .filter((pair) => pair.far !== null && givenThickness(pair) === null)
+    .map(({ near }) => networks[near.room]!)
+  const open = new Set([...disputed, ...asked])
+  return ({ network }) => !open.has(network)
 }
 
 function surveyed(

@@ -14,12 +14,18 @@ export function ownThickness({ thickness, span }: Opening) {
  * From the rim of the near room to the rim of the far one: the wall's thickness, as either side's own
  * line says, else as the job does (0 while nobody did, which is asked), and a kept base on either side.
  */
-export function throughAt({ near, far }: Pair, plans: readonly RoomPlan[]): number {
+export function throughAt(pair: Pair, plans: readonly RoomPlan[]): number {
+  const { near, far } = pair
   const sides = far === null ? [near] : [near, far]
-  const openings = sides.map(({ face }) => face.opening)
-  const own = openings.map(ownThickness).find((thickness) => thickness !== null)
-  const given = own ?? openings.find(({ thickness }) => thickness !== null)?.thickness
+  const given = givenThickness(pair)
   if (near.face.opening.kind === 'open side') return given?.value ?? 0
   const bases = sides.map(({ room }) => plans[room]!.shape.plane.inset)
   return bases.reduce((sum, inset) => sum + inset, given?.value ?? 0)
+}
+
+/** How thick the wall is as either side's own line says, else as the job does; null where nobody did. */
+export function givenThickness({ near, far }: Pair): Opening['thickness'] {
+  const openings = (far === null ? [near] : [near, far]).map(({ face }) => face.opening)
+  const own = openings.map(ownThickness).find((thickness) => thickness !== null)
+  return own ?? openings.find(({ thickness }) => thickness !== null)?.thickness ?? null
 }
