@@ -1,14 +1,9 @@
-import type { Dice } from './dice.ts'
+import { apart, type Draw, inches, weighted } from './draw.ts'
 import { outOfSquare, withCutCorners } from './off-square.ts'
 import { type Outline, type Rectangle, rightAngled, type Shape, type Spot } from './outline.ts'
-import { FOOT, INCH } from './tape.ts'
-
-/** Walls between rooms are as thick as the generated job says. */
-export const THICK = 4 * INCH + INCH / 2
 
 export interface Room {
   readonly name: string
-  readonly kind: string
   readonly corners: Outline
   readonly cells: readonly Rectangle[]
   readonly isOutOfSquare: boolean
@@ -21,8 +16,11 @@ export interface Room {
 /** What the line of one wall says besides its length: such a wall carries nothing. */
 export interface WallNote {
   readonly wall: number
-  readonly kind: 'open side' | 'bow'
-  readonly phrase: string
+  readonly kind: 'open side' | 'bow' | 'edge' | 'stair'
+  /** The room that an open side leads to, an edge's words, `up`, `in`. */
+  readonly words: string
+  /** The rise of a bow, the gap of an edge where it says one. */
+  readonly size: number | null
 }
 
 /** Something on a wall: `left` is the distance of its near side from the wall's left end. */
@@ -33,118 +31,21 @@ export interface Fixture {
   readonly width: number
   /** The room beyond, or the closet's own name. */
   readonly to: string
+  /** The name that a doorway has in both its rooms, or that of another thing; null for none. */
+  readonly called: string | null
+  /** How thick its wall is. */
+  readonly thick: number
   readonly deep: number
   /** How far a closet reaches left and right past its opening. */
   readonly returns: readonly [number, number]
+  /** False for a doorway that is written from its other room only. */
+  readonly isWritten: boolean
 }
 
 export interface Obstacle {
-  readonly kind: 'column' | 'island' | 'vent'
+  readonly kind: 'column' | 'island' | 'stairwell' | 'vent'
   readonly isRound: boolean
   readonly box: Rectangle
-}
-
-export interface House {
-  readonly rooms: readonly Room[]
-  /** Doorways beyond those that hang the rooms on one another: each closes a loop. */
-  readonly loops: number
-}
-
-const NAMES = ['den', 'hall', 'bunk room', 'study'] as const
-
-/** Which angles a house may have: any, none but right ones, or surely others too. */
-export type Angles = 'any' | 'right' | 'other'
-
-/** One to four rooms, each behind a wall of one before it, doorways told from both sides. */
-export function houseOf(dice: Dice, angles: Angles): House {
-  const inSquare = angles !== 'other' && dice.chance(12)
-  const outlines = inSquare ? fourInASquare(dice) : rowOfShapes(dice, angles)
-  const rooms = outlines.map(({ shape, isOutOfSquare }, i): Room => {
-    const { kind, corners, cells } = shape
-    return {
-      name: NAMES[i]!,
-      kind,
-      corners,
-      cells,
-      isOutOfSquare,
-      fixtures: [],
-      obstacles: [],
-      walls: [],
-    }
-  })
-  const doorways = rooms.flatMap((one, i) =>
-    rooms.slice(i + 1).map((other) => (connect(one, other, dice) ? 1 : 0)),
-  )
-  const doors = doorways.reduce<number>((a, b) => a + b, 0)
-  return { rooms, loops: Math.max(0, doors - rooms.length + 1) }
-}
-
-interface Placed {
-  readonly shape: Shape
-  readonly isOutOfSquare: boolean
-}
-
-/** Two by two; side by side they may have no wall between them. */
-function fourInASquare(dice: Dice): Placed[] {
-  const size = () => dice.between(7 * FOOT, 14 * FOOT)
-  const [west, east, south, north] = [size(), size(), size(), size()]
-  const [middle, line] = [west + (dice.chance(50) ? 0 : THICK), south + THICK]
-  const boxes = [
-    { west: 0, south: 0, east: west, north: south },
-    { west: middle, south: 0, east: middle + east, north: south },
-    { west: 0, south: line, east: west, north: line + north },
-    { west: middle, south: line, east: middle + east, north: line + north },
-  ]
-  return boxes.map((box) => ({
-    shape: { kind: 'rectangle', corners: cornersOf(box), cells: [box] },
-    isOutOfSquare: false,
-  }))
-}
-
-function cornersOf({ west, south, east, north }: Rectangle): Outline {
-  return [
-    { x: west, y: south },
-    { x: west, y: north },
-    { x: east, y: north },
-    { x: east, y: south },
-  ]
-}
-
-function rowOfShapes(dice: Dice, angles: Angles): Placed[] {
-  const placed = [shapeOf(dice, angles)]
-  const count = dice.pick([1, 1, 2, 2, 3, 4])
-  for (let attempt = 0; attempt < 60 && placed.length < count; attempt += 1) {
-    const next = behind(dice.pick(placed), shapeOf(dice, angles), dice)
-    if (next !== null && !placed.some(({ shape }) => overlap(shape.cells, next.shape.cells))) {
-      placed.push(next)
-    }
-  }
-  return placed
-}
-
-function shapeOf(dice: Dice, angles: Angles): Placed {
-  const shape = rightAngled(dice)
-  if (angles === 'right') return { shape, isOutOfSquare: false }
-  if (shape.corners.length === 4 && dice.chance(35)) {
-    return { shape: outOfSquare(shape, dice), isOutOfSquare: true }
-  }
-  return { shape: dice.chance(30) ? withCutCorners(shape, dice) : shape, isOutOfSquare: false }
-}
-
-/** The shape moved so that one of its walls lies a wall's thickness behind one of the base's. */
-function behind(base: Placed, { shape, isOutOfSquare }: Placed, dice: Dice): Placed | null {
-  const wall = squareWall(base, dice)
-  const other = squareWall({ shape, isOutOfSquare }, dice)
-  const need = 4 * FOOT
-  if (wall === null || other === null) return null
-  if (wall.along.x !== -other.along.x || wall.along.y !== -other.along.y) return null
-  if (wall.length < need || other.length < need) return null
-  const slide = dice.between(need - other.length, wall.length - need)
-  const target = {
-    x: wall.from.x + wall.along.x * slide - wall.along.y * THICK,
-    y: wall.from.y + wall.along.y * slide + wall.along.x * THICK,
-  }
-  return { shape: moved(shape, target.x - other.to.x, target.y - other.to.y), isOutOfSquare }
 }
 
 export interface Wall {
@@ -156,25 +57,144 @@ export interface Wall {
   readonly along: Spot
 }
 
-/** Walls along the axes; of a room out of square only the first, which was not moved. */
-export function squareWalls(corners: Outline, isOutOfSquare: boolean): readonly Wall[] {
-  return corners.flatMap((from, index): Wall[] => {
-    const to = corners[(index + 1) % corners.length]!
-    if ((from.x !== to.x && from.y !== to.y) || (isOutOfSquare && index > 0)) return []
-    const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
-    const along = { x: Math.sign(to.x - from.x) + 0, y: Math.sign(to.y - from.y) + 0 }
-    return [{ index, from, to, length, along }]
+/** One to five rooms, each behind a wall of one before it, all but the first with a doorway to one. */
+export function roomsOf(names: readonly string[], draw: Draw): readonly Room[] {
+  const { dice, angles, nasty } = draw
+  const inSquare = angles !== 'other' && dice.chance(nasty ? 15 : 8)
+  const placed = inSquare ? fourInASquare(draw) : rowOfShapes(draw)
+  return placed.map(({ shape, isOutOfSquare }, i) => {
+    draw.has(`shape: ${shape.kind}`)
+    draw.has(`walls: ${bracket(shape.corners.length)}`)
+    for (const angle of shape.askew) draw.has(`angles: ${angle}`)
+    const { corners, cells } = shape
+    const name = names[i]!
+    return { name, corners, cells, isOutOfSquare, fixtures: [], obstacles: [], walls: [] }
   })
 }
 
-function squareWall({ shape, isOutOfSquare }: Placed, dice: Dice): Wall | null {
+function bracket(walls: number): string {
+  const least = [15, 9, 5].find((from) => walls >= from) ?? 4
+  return { 4: '4', 5: '5 to 8', 9: '9 to 14', 15: '15 to 24' }[least]!
+}
+
+interface Placed {
+  readonly shape: Shape
+  readonly isOutOfSquare: boolean
+}
+
+/** Two by two; side by side they may have no wall between them. */
+function fourInASquare(draw: Draw): Placed[] {
+  const size = () => inches(draw, 84, 168)
+  const [west, east, south, north] = [size(), size(), size(), size()]
+  const [middle, line] = [west + (draw.dice.chance(50) ? 0 : apart(draw)), south + apart(draw)]
+  const boxes = [
+    { west: 0, south: 0, east: west, north: south },
+    { west: middle, south: 0, east: middle + east, north: south },
+    { west: 0, south: line, east: west, north: line + north },
+    { west: middle, south: line, east: middle + east, north: line + north },
+  ]
+  return boxes.map((box) => ({ shape: rectangle(box), isOutOfSquare: false }))
+}
+
+function rectangle(box: Rectangle): Shape {
+  const { west, south, east, north } = box
+  const corners = [
+    { x: west, y: south },
+    { x: west, y: north },
+    { x: east, y: north },
+    { x: east, y: south },
+  ]
+  return { kind: 'rectangle', corners, cells: [box], askew: [] }
+}
+
+const COUNTS = [
+  [30, 1],
+  [30, 2],
+  [20, 3],
+  [12, 4],
+  [8, 5],
+] as const
+
+function rowOfShapes(draw: Draw): Placed[] {
+  const { dice, nasty } = draw
+  if (nasty && dice.below(200) === 0) return [hugeRoom(draw)]
+  const placed = [shapeOf(draw)]
+  const count = weighted(dice, COUNTS)
+  for (let i = 1; i < count; i += 1) {
+    const next = shapeOf(draw)
+    for (let tries = 40; tries > 0; tries -= 1) {
+      const found = behind(dice.pick(placed), next, draw)
+      if (found === null) continue
+      if (placed.some(({ shape }) => overlap(shape.cells, found.shape.cells, draw.thick))) continue
+      placed.push(found)
+      break
+    }
+  }
+  return placed
+}
+
+/** Near what is laid at most: 20,000 planks. */
+function hugeRoom(draw: Draw): Placed {
+  const [east, north] = [inches(draw, 600, 1000), inches(draw, 600, 900)]
+  draw.has('room: huge')
+  return { shape: rectangle({ west: 0, south: 0, east, north }), isOutOfSquare: false }
+}
+
+function shapeOf(draw: Draw): Placed {
+  const { dice, angles, nasty } = draw
+  const shape = rightAngled(draw)
+  if (angles === 'right') return { shape, isOutOfSquare: false }
+  const isPlain = shape.kind === 'rectangle' || (shape.corners.length <= 8 && dice.chance(30))
+  const isLarge = shape.cells.every(isWide(draw.grid.foot))
+  if (isPlain && isLarge && dice.chance(nasty ? 40 : 25)) {
+    return { shape: outOfSquare(shape, draw), isOutOfSquare: true }
+  }
+  const isCut = dice.chance(nasty ? 35 : 15)
+  return { shape: isCut ? withCutCorners(shape, draw) : shape, isOutOfSquare: false }
+}
+
+const isWide =
+  (least: number) =>
+  ({ west, east, south, north }: Rectangle): boolean =>
+    Math.min(east - west, north - south) >= least
+
+/** The shape moved so that one of its walls lies a wall's thickness behind one of the base's. */
+function behind(base: Placed, { shape, isOutOfSquare }: Placed, draw: Draw): Placed | null {
+  const [wall, other] = [squareWall(base, draw), squareWall({ shape, isOutOfSquare }, draw)]
+  const need = 4 * draw.grid.foot
+  if (wall === null || other === null) return null
+  if (wall.along.x !== -other.along.x || wall.along.y !== -other.along.y) return null
+  if (wall.length < need || other.length < need) return null
+  const slide = draw.dice.between(need - other.length, wall.length - need)
+  const through = apart(draw) + (draw.dice.chance(15) ? inches(draw, 1, 8) : 0)
+  const target = {
+    x: wall.from.x + wall.along.x * slide - wall.along.y * through,
+    y: wall.from.y + wall.along.y * slide + wall.along.x * through,
+  }
+  return { shape: moved(shape, target.x - other.to.x, target.y - other.to.y), isOutOfSquare }
+}
+
+/** Walls along the axes; of a room out of square only the first, which was not moved. */
+export function squareWalls(corners: Outline, isOutOfSquare: boolean): readonly Wall[] {
+  const walls: Wall[] = []
+  corners.forEach((from, index) => {
+    const to = corners[(index + 1) % corners.length]!
+    if ((from.x !== to.x && from.y !== to.y) || (isOutOfSquare && index > 0)) return
+    const length = Math.abs(to.x - from.x) + Math.abs(to.y - from.y)
+    const along = { x: Math.sign(to.x - from.x) + 0, y: Math.sign(to.y - from.y) + 0 }
+    walls.push({ index, from, to, length, along })
+  })
+  return walls
+}
+
+function squareWall({ shape, isOutOfSquare }: Placed, { dice }: Draw): Wall | null {
   const walls = squareWalls(shape.corners, isOutOfSquare)
   return walls.length === 0 ? null : dice.pick(walls)
 }
 
 function moved(shape: Shape, x: number, y: number): Shape {
   return {
-    kind: shape.kind,
+    ...shape,
     corners: shape.corners.map((spot) => ({ x: spot.x + x, y: spot.y + y })),
     cells: shape.cells.map(({ west, south, east, north }) => ({
       west: west + x,
@@ -185,61 +205,19 @@ function moved(shape: Shape, x: number, y: number): Shape {
   }
 }
 
-/** Whether any two come nearer than a wall's thickness. */
-export function overlap(some: readonly Rectangle[], others: readonly Rectangle[]): boolean {
+/** Whether any two come nearer than a margin. */
+export function overlap(
+  some: readonly Rectangle[],
+  others: readonly Rectangle[],
+  margin: number,
+): boolean {
   return some.some((a) =>
     others.some(
       (b) =>
-        a.west - THICK < b.east &&
-        b.west - THICK < a.east &&
-        a.south - THICK < b.north &&
-        b.south - THICK < a.north,
+        a.west - margin < b.east &&
+        b.west - margin < a.east &&
+        a.south - margin < b.north &&
+        b.south - margin < a.north,
     ),
   )
-}
-
-const PASSAGES = ['door', 'door', 'opening', 'opening', 'pass-through'] as const
-
-/** Makes a doorway where walls of two rooms lie back to back, a wall's thickness apart. */
-function connect(one: Room, other: Room, dice: Dice): boolean {
-  for (const a of squareWalls(one.corners, one.isOutOfSquare)) {
-    for (const b of squareWalls(other.corners, other.isOutOfSquare)) {
-      if (isOpenBetween(a, b)) {
-        one.walls.push({ wall: a.index, kind: 'open side', phrase: `open to ${other.name}` })
-        other.walls.push({ wall: b.index, kind: 'open side', phrase: `open to ${one.name}` })
-        return true
-      }
-      const free = shared(a, b)
-      if (free === null) continue
-      const width = Math.min(dice.between(28 * INCH, 6 * FOOT), free.to - free.from)
-      const left = dice.between(free.from, free.to - width)
-      const kind = dice.pick(PASSAGES)
-      const beyond = distanceAlong(a, b.from) - left - width
-      const doorway = { kind, width, deep: 0, returns: [0, 0] } as const
-      one.fixtures.push({ ...doorway, wall: a.index, left, to: other.name })
-      other.fixtures.push({ ...doorway, wall: b.index, left: beyond, to: one.name })
-      return true
-    }
-  }
-  return false
-}
-
-function isOpenBetween(a: Wall, b: Wall): boolean {
-  const same = (p: Spot, q: Spot) => p.x === q.x && p.y === q.y
-  return same(a.from, b.to) && same(a.to, b.from)
-}
-
-function distanceAlong({ from, along }: Wall, { x, y }: Spot): number {
-  return (x - from.x) * along.x + (y - from.y) * along.y
-}
-
-/** The stretch of wall a, from its left end, that wall b backs; null if it is short of a doorway. */
-function shared(a: Wall, b: Wall): { readonly from: number; readonly to: number } | null {
-  const apart = (b.from.x - a.from.x) * -a.along.y + (b.from.y - a.from.y) * a.along.x
-  const opposite = a.along.x === -b.along.x && a.along.y === -b.along.y
-  if (!opposite || apart !== THICK) return null
-  const margin = 5 * INCH
-  const from = Math.max(0, distanceAlong(a, b.to)) + margin
-  const to = Math.min(a.length, distanceAlong(a, b.from)) - margin
-  return to - from < 30 * INCH ? null : { from, to }
 }

@@ -1,20 +1,36 @@
+import { connectAll } from './connect.ts'
 import { type Dice, dice as diceFrom } from './dice.ts'
+import {
+  type Angles,
+  type Base,
+  type Draw,
+  type Grid,
+  MILLIMETRES,
+  type Mode,
+  SIXTEENTHS,
+  weighted,
+} from './draw.ts'
+import { asTyped, type Layout, layoutOf, unitsLine } from './files.ts'
+import { floorText, type Worded } from './floor-text.ts'
 import { furnish } from './furnish.ts'
-import { type Angles, type Fixture, type House, houseOf, type Room } from './house.ts'
-import { PRODUCTS, type Product } from './products.ts'
-import { roomText, type WallWords, wallWords } from './room-text.ts'
-import { INCH, taped } from './tape.ts'
+import { type Room, roomsOf } from './house.ts'
+import { named, productNames, roomNames } from './names.ts'
+import { type Hand, handOf, type Unit, written } from './notation.ts'
+import { type Product, productOf } from './products.ts'
+import { roomText, type Spoiled } from './room-text.ts'
+import { wallWords } from './wall-words.ts'
 
 /**
  * Jobs made by chance from a seed: the same seed gives the same bytes on any machine.
  *
- * - `randomJob(seed)`: anything that the language has.
- * - `rightAngledJob(seed)`: every wall on the axes and every run along them; nothing bowed, round or
- *   out of square. Readings may disagree a little, so that there is something to balance.
- * - `otherJob(seed)`: with at least one slant, bow, round column, room out of square or oblique run.
+ * - `randomJob(seed)`: as lived-in houses are. `randomJob(seed, 'nasty')`: whatever the language takes.
+ * - `rightAngledJob(seed, mode?)`: every wall on the axes and every run along them; nothing bowed,
+ *   round or out of square. Readings may disagree a little, so that there is something to balance.
+ * - `otherJob(seed, mode?)`: with at least one slant, bow, round thing, room out of square or
+ *   oblique run.
  *
- * What a generator says of its job (`sound`, `features`) comes from what it built, never from the
- * product: a test holds the product to it.
+ * What is said of a job (`sound`, `unsound`, `features`) comes from what was built into it, never from
+ * the product: a test holds the product to it.
  */
 export interface RandomJob {
   readonly seed: number
@@ -32,209 +48,304 @@ export interface RandomJob {
   readonly features: readonly string[]
 }
 
-export function randomJob(seed: number): RandomJob {
-  return jobOf(seed, 'any', diceFrom(seed))
+export function randomJob(seed: number, mode: Mode = 'realistic'): RandomJob {
+  return jobOf(seed, mode, 'any', diceFrom(seed))
 }
 
-export function rightAngledJob(seed: number): RandomJob {
-  return jobOf(seed, 'right', diceFrom(seed))
+export function rightAngledJob(seed: number, mode: Mode = 'realistic'): RandomJob {
+  return jobOf(seed, mode, 'right', diceFrom(seed))
 }
 
 /** Draws until one has such an angle; every second draw or so does. */
-export function otherJob(seed: number): RandomJob {
+export function otherJob(seed: number, mode: Mode = 'realistic'): RandomJob {
   const dice = diceFrom(seed)
   for (;;) {
-    const job = jobOf(seed, 'other', dice)
+    const job = jobOf(seed, mode, 'other', dice)
     if (job.features.some((feature) => OTHER_ANGLES.has(feature))) return job
   }
 }
 
 const OTHER_ANGLES: ReadonlySet<string> = new Set([
-  'cut off: slant',
-  'cut off: corner at 45° and slant',
-  'cut off: corner at 45°',
-  'shape: out of square',
+  'angles: a slant',
+  'angles: a corner at 45°',
+  'angles: out of square',
   'wall: bow',
   'inside: round column',
+  'inside: round island',
   'running: along a slant',
   'running: north-east',
   'running: north-west',
 ])
 
-function jobOf(seed: number, angles: Angles, dice: Dice): RandomJob {
-  const house = houseOf(dice, angles)
-  furnish(house, angles, dice)
-  const isLoose = dice.chance(30)
-  // Out of square, four walls and one diagonal hold no check: a slip there cannot be seen.
-  const square = house.rooms.filter((room) => !room.isOutOfSquare)
-  const slipped = square.length > 0 && dice.chance(5) ? dice.pick(square) : null
-  const floors = floorsOf(house, angles, dice)
-  const rooms = house.rooms.map((room) => {
-    const slip = room === slipped ? dice.below(room.corners.length) : null
-    return roomText(room, { isLoose: isLoose && !room.isOutOfSquare, slip }, dice)
-  })
-  const products = PRODUCTS.filter((product) => floors.some((floor) => floor.product === product))
-  const head = `floorscribe 1
-job Floor ${seed}
-units feet-inches
-tape 1/16" + 1/32" per 10'
-walls 4 1/2" thick
-base 1/2" thick, kept
-`
-  const text = [
-    head,
-    ...products.map((product) => product.text),
-    ...rooms,
-    ...floors.map((floor) => floor.text),
-  ].join('\n')
+/** Five rooms, in more than one floor. */
+const MOST_NAMES = 5
+
+function jobOf(seed: number, mode: Mode, angles: Angles, dice: Dice): RandomJob {
+  const features: string[] = []
+  const unsound: string[] = []
+  const draw = drawOf(mode, angles, { dice, features, unsound })
+  const rooms = roomsOf(roomNames(MOST_NAMES, draw), draw)
+  connectAll(rooms, draw)
+  furnish(rooms, draw)
+  const layout = layoutOf(draw)
+  const files = filesOf(seed, rooms, layout, draw)
   return {
     seed,
-    files: new Map([[ROOT, text]]),
-    root: ROOT,
-    text,
-    sound: slipped === null,
-    unsound: slipped === null ? [] : ['a slip of a foot'],
-    features: featuresOf(house, floors, isLoose, slipped !== null),
+    files,
+    root: layout.root,
+    text: files.get(layout.root)!,
+    sound: unsound.length === 0,
+    unsound,
+    features,
   }
 }
 
-const ROOT = 'random.floor'
-
-interface Floor {
-  readonly product: Product
-  readonly text: string
-  readonly features: readonly string[]
-}
-
-/** One floor through all rooms, or now and then a second product in the last one. */
-function floorsOf({ rooms }: House, angles: Angles, dice: Dice): Floor[] {
-  if (rooms.length > 1 && dice.chance(20)) {
-    return [
-      floorOf('ground', rooms.slice(0, -1), angles, dice),
-      floorOf('other', rooms.slice(-1), angles, dice),
-    ]
+function drawOf(
+  mode: Mode,
+  angles: Angles,
+  {
+    dice,
+    features,
+    unsound,
+  }: { readonly dice: Dice; readonly features: string[]; readonly unsound: string[] },
+): Draw {
+  const nasty = mode === 'nasty'
+  const grid = dice.chance(30) ? MILLIMETRES : SIXTEENTHS
+  const wall = nasty && dice.chance(30) ? dice.pick([1, 2.5, 12]) : 4.5
+  return {
+    dice,
+    nasty,
+    angles,
+    grid,
+    thick: Math.round(wall * grid.inch),
+    isThickSaid: !dice.chance(10),
+    base: baseOf(grid, dice),
+    has: (feature) => features.push(feature),
+    spoils: (reason) => unsound.push(reason),
   }
-  return [floorOf('ground', rooms, angles, dice)]
 }
 
-function floorOf(name: string, rooms: readonly Room[], angles: Angles, dice: Dice): Floor {
-  const product = dice.pick(PRODUCTS)
-  const closets = rooms
-    .flatMap(({ fixtures }) => fixtures.filter(({ kind }) => kind === 'closet'))
-    .map(({ to }) => to)
-    .filter(() => dice.chance(80))
-  const run = runOf(rooms, angles, dice)
-  const breaks = dice.chance(25) ? breaksOf(rooms).slice(0, 1) : []
+const BASES: readonly (readonly [number, readonly [Base['fate'], Base['touching']]])[] = [
+  [30, ['kept', null]],
+  [10, ['kept', 'base']],
+  [10, ['kept', 'wall']],
+  [10, ['off and back', 'base']],
+  [8, ['off and back', 'wall']],
+  [6, ['new', 'wall']],
+  [4, ['none', null]],
+  [14, [null, null]],
+  [4, [null, 'toe-kick']],
+  [4, [null, 'jamb']],
+]
+
+function baseOf({ inch }: Grid, dice: Dice): Base {
+  const [fate, touching] = weighted(dice, BASES)
+  const thick = fate === null || fate === 'none' ? 0 : Math.round(inch * dice.pick([0.5, 0.625]))
+  return { thick, fate, touching }
+}
+
+/** Every file of the job, in the order of the layout. */
+function filesOf(
+  seed: number,
+  rooms: readonly Room[],
+  layout: Layout,
+  draw: Draw,
+): ReadonlyMap<string, string> {
+  const hands = new Map(
+    [...layout.includes.keys()].map((path) => [path, handOf(unitOf(draw), draw)]),
+  )
+  const worded = rooms.map((room): Worded => ({ room, words: wallWords(room, draw) }))
+  const parts = new Map([...layout.includes].map(([path]) => [path, [] as string[]]))
+  const products = productNames(draw.dice.pick([1, 1, 2, 3]), draw).map((name) =>
+    productOf(name, hands.get(layout.products)!, draw),
+  )
+  parts.get(layout.products)!.push(...products.map(({ text }) => text))
+  const spoiled = spoil(worded, draw)
+  for (const [i, text] of roomTexts(worded, spoiled, layout, { hands, draw }).entries()) {
+    parts.get(layout.rooms[i % layout.rooms.length]!)!.push(text)
+  }
+  const atRoot = { hand: hands.get(layout.root)!, draw }
+  parts.get(layout.root)!.push(...floorTexts(worded, products, spoiled, atRoot))
+  return new Map(
+    [...layout.includes].map(([path, includes]) => {
+      const head =
+        path === layout.root
+          ? jobHead(seed, includes, atRoot)
+          : partHead(includes, hands.get(path)!, draw)
+      const blocks = parts.get(path)!
+      const inOrder = draw.nasty && draw.dice.chance(30) ? blocks.toReversed() : blocks
+      return [path, asTyped([head, ...inOrder].join('\n'), draw)]
+    }),
+  )
+}
+
+function unitOf({ grid, dice }: Draw): Unit {
+  const isMetric = grid === MILLIMETRES
+  if (dice.chance(5)) return isMetric ? 'feet-inches' : 'mm'
+  return isMetric
+    ? dice.pick(['mm', 'mm', 'cm', 'm'])
+    : dice.pick(['feet-inches', 'feet-inches', 'inches'])
+}
+
+interface Pen {
+  readonly hand: Hand
+  readonly draw: Draw
+}
+
+function jobHead(seed: number, includes: readonly string[], { hand, draw }: Pen): string {
+  const { dice, grid, thick, isThickSaid, base } = draw
+  const say = (steps: number) => written(steps, hand, draw)
+  const title = draw.nasty
+    ? dice.pick([`Floor ${seed}`, '__proto__ "x" <b>', 'بيت, 2nd'])
+    : `Floor ${seed}`
   const lines = [
-    `floor ${name}`,
-    `  rooms       ${[...rooms.map((room) => room.name), ...closets].join(', ')}`,
-    `  lay         ${[product.name, ...run.phrases].join(', ')}`,
-    ...run.lines,
-    ...breaks,
+    ...(dice.chance(90) ? ['floorscribe 1'] : []),
+    `job ${title}`,
+    ...JOB_LINES.filter(() => dice.chance(10)),
+    ...unitsLine(hand, draw),
+    ...tapeLine(say, draw),
+    ...(isThickSaid ? [`walls ${say(thick)} thick`] : []),
+    ...(base.fate === null
+      ? []
+      : [
+          `base ${[...(base.thick > 0 ? [`${say(base.thick)} thick`] : []), base.fate].join(', ')}`,
+        ]),
+    ...(dice.chance(20)
+      ? [`jambs ${say(Math.round(grid.inch * dice.pick([0, 0.25, 0.5])))} under`]
+      : []),
+    ...(dice.chance(15) ? [`allowance ${dice.pick(['0%', '7.5%', '12 %'])}`] : []),
+    ...(dice.chance(20)
+      ? [
+          `pile ${dice.pick(['0 pieces', '3 pieces, 2 courses', '20 pieces, 40 courses', '1 courses'])}`,
+        ]
+      : []),
+    ...includes.map((path) => `include ${path}`),
+    ...(dice.chance(8)
+      ? ['', 'prices spring list', '  price       river larch, 4.19 per sq ft']
+      : []),
   ]
-  return {
-    product,
-    text: `${lines.join('\n')}\n`,
-    features: [`product: ${product.feature}`, ...run.features, ...said('break', breaks)],
+  for (const line of lines) {
+    if (line !== '') draw.has(`job line: ${line.trimStart().split(' ')[0]}`)
   }
+  return `${lines.join('\n')}\n`
 }
 
-/** A line for each doorway between two rooms of the floor that could part the run. */
-function breaksOf(rooms: readonly Room[]): string[] {
-  const isIn = (name: string) => rooms.some((room) => room.name === name)
-  return rooms.flatMap(({ name, fixtures }) =>
-    fixtures
-      .filter(({ kind, to }) => kind !== 'closet' && isIn(to))
-      .map(({ to }) => `  break       ${name} to ${to}, with t moulding`),
-  )
+const JOB_LINES = [
+  '  site        4 Alder Row, flat #2',
+  '  date        2027-04-12',
+  '  revision    2, closet added',
+  '  note        the key is under the pot',
+  '  tag         crew blue',
+  '  accept      shortest end, because "it is a closet"',
+  '  hold        customer’s choice, by the owner, cleared 2027-05-02',
+]
+
+function tapeLine(say: (steps: number) => string, { dice, grid, base }: Draw): string[] {
+  const worth = dice.pick([
+    [
+      `${say(grid.inch / 16 < 1.5 ? 2 : Math.round(grid.inch / 16))} + ${say(Math.max(1, Math.round(grid.inch / 32)))} per ${say(10 * grid.foot)}`,
+    ],
+    [say(Math.round(grid.inch / 8))],
+    [],
+  ])
+  const about = dice.chance(30) ? [`about ${say(Math.round(grid.inch / 2))}`] : []
+  const touching = base.touching === null ? [] : [`touching ${base.touching}`]
+  const phrases = [...worth, ...about, ...touching]
+  return phrases.length === 0 ? [] : [`tape ${phrases.join(', ')}`]
 }
 
-interface Run {
-  readonly phrases: readonly string[]
-  readonly lines: readonly string[]
-  readonly features: readonly string[]
+function partHead(includes: readonly string[], hand: Hand, draw: Draw): string {
+  const lines = [
+    ...(draw.dice.chance(50) ? ['floorscribe 1'] : []),
+    ...unitsLine(hand, draw),
+    ...includes.map((path) => `include ${path}`),
+  ]
+  return lines.length === 0 ? '' : `${lines.join('\n')}\n`
 }
 
-const RUNS = ['east-west', 'north-south', 'north-east', 'north-west'] as const
+type Spoil =
+  | { readonly kind: 'in a room'; readonly room: Room; readonly how: NonNullable<Spoiled> }
+  | { readonly kind: 'a room not measured' | 'a hold that is open' | 'a product nobody tells' }
 
-function runOf(rooms: readonly Room[], angles: Angles, dice: Dice): Run {
-  const walls = rooms.flatMap((room) =>
-    wallWords(room).map((wall) => ({ wall, of: `${wall.label} of ${room.name}` })),
-  )
-  const slanted = walls.filter(({ wall }) => wall.east !== 0 && wall.north !== 0)
-  if (slanted.length > 0 && dice.chance(40)) {
-    const { of } = dice.pick(slanted)
-    const lines = dice.chance(50) ? [`  start       along ${of}`] : []
-    return {
-      phrases: [`running along ${of}`],
-      lines,
-      features: ['running: along a slant', ...said('start', lines)],
-    }
-  }
-  if (dice.chance(15)) return { phrases: [], lines: [], features: ['running: not said'] }
-  const way = dice.pick(angles === 'right' || dice.chance(80) ? RUNS.slice(0, 2) : RUNS.slice(2))
-  const along = walls.filter(({ wall }) => runsAlong(wall, way))
-  const start =
-    along.length > 0 && dice.chance(60) ? [`  start       along ${dice.pick(along).of}`] : []
-  const shift = dice.chance(20) ? [shiftLine(way, dice)] : []
-  return {
-    phrases: [`running ${way}`],
-    lines: [...start, ...shift],
-    features: [`running: ${way}`, ...said('start', start), ...said('shift', shift)],
-  }
+/** Now and then something that no job may come out clean with; it is told. */
+function spoil(rooms: readonly Worded[], draw: Draw): Spoil | null {
+  const { dice } = draw
+  if (!dice.chance(7)) return null
+  const found = spoilIn(rooms, draw)
+  draw.spoils(found.kind === 'in a room' ? found.how.kind : found.kind)
+  return found
 }
 
-function said(what: string, lines: readonly string[]): string[] {
-  return lines.length > 0 ? [`${what}: said`] : []
+function spoilIn(rooms: readonly Worded[], { dice }: Draw): Spoil {
+  const kind = dice.pick([
+    'a slip of a foot',
+    'a wall still to read',
+    'a room not measured',
+    'a hold that is open',
+    'a product nobody tells',
+  ] as const)
+  if (kind !== 'a slip of a foot' && kind !== 'a wall still to read') return { kind }
+  // Out of square, walls and diagonals that just hold the shape hold no check: no slip can be seen.
+  const { room } = dice.pick(rooms)
+  if (room.isOutOfSquare && kind === 'a slip of a foot') return { kind: 'a hold that is open' }
+  return { kind: 'in a room', room, how: { kind, wall: dice.below(room.corners.length) } }
 }
 
-function runsAlong({ east, north }: WallWords, way: (typeof RUNS)[number]): boolean {
-  if (way === 'east-west') return north === 0
-  if (way === 'north-south') return east === 0
-  return way === 'north-east' ? east === north : east === -north
-}
-
-function shiftLine(way: (typeof RUNS)[number], dice: Dice): string {
-  const across = {
-    'east-west': ['north', 'south'],
-    'north-south': ['east', 'west'],
-    'north-east': ['north-west', 'south-east'],
-    'north-west': ['north-east', 'south-west'],
-  }[way]
-  return `  shift       ${taped(dice.between(1, 6 * INCH))} ${dice.pick(across)}`
-}
-
-function featuresOf(
-  { rooms, loops }: House,
-  floors: readonly Floor[],
-  isLoose: boolean,
-  isSlipped: boolean,
+function roomTexts(
+  worded: readonly Worded[],
+  spoiled: Spoil | null,
+  layout: Layout,
+  { hands, draw }: { readonly hands: ReadonlyMap<string, Hand>; readonly draw: Draw },
 ): string[] {
-  const fixtures = rooms.flatMap((room) => room.fixtures)
-  const obstacles = rooms.flatMap((room) => room.obstacles)
-  return [
-    `rooms: ${rooms.length}`,
-    `floors: ${floors.length}`,
-    ...(loops > 0 ? ['rooms: in a loop'] : []),
-    ...rooms.map(({ kind }) => `shape: ${kind.replace(/,.*/, '')}`),
-    ...rooms.flatMap(({ kind }) =>
-      kind.includes(',') ? [`cut off: ${kind.replace(/.*, /, '')}`] : [],
-    ),
-    ...rooms.map(({ corners }) => `walls: ${bracket(corners.length)}`),
-    ...fixtures.map((fixture) => `on a wall: ${inWords(fixture)}`),
-    ...rooms.flatMap(({ walls }) => walls.map(({ kind }) => `wall: ${kind}`)),
-    ...obstacles.map(({ kind, isRound }) => `inside: ${isRound ? 'round ' : ''}${kind}`),
-    ...floors.flatMap(({ features }) => features),
-    `readings: ${isSlipped ? 'a slip of a foot' : isLoose ? 'loose' : 'true to a sixteenth'}`,
-  ]
+  const { dice } = draw
+  const isLoose = dice.chance(draw.angles === 'right' ? 60 : 35)
+  const isDoubted = dice.chance(40)
+  if (isLoose) draw.has('readings: off by a step')
+  const byName = new Map(worded.map((one) => [one.room.name, one]))
+  const texts = worded.map(({ room, words }, i) => {
+    const hand = hands.get(layout.rooms[i % layout.rooms.length]!)!
+    const sheet = { room, words, hand, draw, isLoose: isLoose && !room.isOutOfSquare, isDoubted }
+    const own = spoiled?.kind === 'in a room' && spoiled.room === room ? spoiled.how : null
+    return roomText(sheet, own, (name) => byName.get(name) ?? null)
+  })
+  const leads = worded.some(({ room }) => room.fixtures.some(({ to }) => to === 'crawl space'))
+  if (leads) texts.push('room crawl space\n')
+  if (spoiled?.kind === 'a room not measured') texts.push('room attic\n')
+  return texts
 }
 
-function inWords({ kind, to, returns }: Fixture): string {
-  if (kind === 'door' && to === 'outside') return 'door to outside'
-  return returns[1] > 0 ? 'closet wider than its opening' : kind
+/** One floor through all rooms, or some in a floor of their own, of the same product or another. */
+function floorTexts(
+  rooms: readonly Worded[],
+  products: readonly Product[],
+  spoiled: Spoil | null,
+  pen: Pen,
+): string[] {
+  const { dice } = pen.draw
+  const count = Math.min(rooms.length, dice.pick([1, 1, 1, 2, 2, 3]))
+  pen.draw.has(`floors: ${count}`)
+  const names = ['ground', 'upper', "mum's"]
+  const texts = names.slice(0, count).map((name, i) => {
+    const own =
+      i === 0
+        ? rooms.slice(0, rooms.length - count + 1)
+        : rooms.slice(rooms.length - count + i, rooms.length - count + i + 1)
+    return floorText(name, own, dice.pick(products), pen)
+  })
+  return spoiled === null
+    ? texts
+    : texts.map((text, i) => (i === 0 ? spoiledFloor(text, spoiled, pen.draw) : text))
 }
 
-function bracket(walls: number): string {
-  const least = walls <= 4 ? 4 : walls <= 8 ? 5 : walls <= 14 ? 9 : 15
-  return { 4: '4', 5: '5 to 8', 9: '9 to 14', 15: '15 to 24' }[least]!
+function spoiledFloor(text: string, { kind }: Spoil, draw: Draw): string {
+  switch (kind) {
+    case 'a room not measured':
+      return text.replace(/^ {2}rooms +/m, (word) => `${word}attic, `)
+    case 'a hold that is open':
+      return `${text}  hold        ${named('a slab reading', draw)}\n`
+    case 'a product nobody tells':
+      return text.replace(/^( {2}lay +)("[^"]*"|[^,\n]*)/m, '$1nothing known')
+    case 'in a room':
+      return text
+  }
 }

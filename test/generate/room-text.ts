@@ -1,171 +1,186 @@
-import type { Dice } from './dice.ts'
-import type { Fixture, Obstacle, Room } from './house.ts'
-import type { Spot } from './outline.ts'
-import { distance, taped } from './tape.ts'
+import { type Beyond, type CornersNamed, checkLines } from './checks-text.ts'
+import type { Obstacle, WallNote } from './house.ts'
+import { named } from './names.ts'
+import { distance } from './notation.ts'
+import { onWallLines } from './on-wall-text.ts'
+import type { Rectangle, Spot } from './outline.ts'
+import { line, plain, reading, type Sheet, waysOf } from './sheet.ts'
+import { turnOf } from './turning.ts'
+import type { WallWords } from './wall-words.ts'
 
-const WAYS = [
-  'north',
-  'north-east',
-  'east',
-  'south-east',
-  'south',
-  'south-west',
-  'west',
-  'north-west',
-] as const
-
-/** How a wall is called in its room, and where it takes you. */
-export interface WallWords {
-  readonly word: string
-  /** Its way where the room has just one of these, else the name that its line gives it. */
-  readonly label: string
-  readonly isNamed: boolean
-  readonly east: number
-  readonly north: number
-}
-
-export function wallWords({ corners, isOutOfSquare }: Room): readonly WallWords[] {
-  const plain = corners.map((from, i) => {
-    const to = corners[(i + 1) % corners.length]!
-    const [east, north] = [to.x - from.x, to.y - from.y]
-    return { word: wordOf(east, north, isOutOfSquare), east, north }
-  })
-  return plain.map(({ word, east, north }, i) => {
-    const isNamed = word === 'slant' || plain.filter((other) => other.word === word).length > 1
-    return { word, label: isNamed ? `side ${i + 1}` : word, isNamed, east, north }
-  })
-}
-
-/** You walk a wall with it on your left, so you look at it a quarter turn left of your way. */
-function wordOf(east: number, north: number, isOutOfSquare: boolean): string {
-  let [x, y] = [-north, east]
-  if (isOutOfSquare) [x, y] = Math.abs(x) > Math.abs(y) ? [x, 0] : [0, y]
-  if (x !== 0 && y !== 0 && Math.abs(x) !== Math.abs(y)) return 'slant'
-  const quarter = {
-    '0,1': 0,
-    '1,1': 1,
-    '1,0': 2,
-    '1,-1': 3,
-    '0,-1': 4,
-    '-1,-1': 5,
-    '-1,0': 6,
-    '-1,1': 7,
-  }
-  return WAYS[quarter[`${Math.sign(x)},${Math.sign(y)}` as keyof typeof quarter]]!
-}
-
-/** How the readings of a room depart from its true lengths. */
-export interface Readings {
-  /** Every wall may be read one sixteenth long or short. */
-  readonly isLoose: boolean
-  /** This wall is read a foot long. */
-  readonly slip: number | null
-}
+/** What is put into a room's text so that it cannot come out clean. */
+export type Spoiled = {
+  readonly kind: 'a slip of a foot' | 'a wall still to read'
+  readonly wall: number
+} | null
 
 /** A room's block, one wall a line. */
-export function roomText(room: Room, readings: Readings, dice: Dice): string {
-  const words = wallWords(room)
-  const lines = [`room ${room.name}`]
-  if (room.isOutOfSquare) lines.push('  out of square')
+export function roomText(sheet: Sheet, spoiled: Spoiled, beyond: Beyond): string {
+  const { room, draw, words } = sheet
+  const corners: CornersNamed = new Map()
+  const checks = checkLines(sheet, corners, beyond)
+  const lines = [`room ${named(room.name, draw)}`, ...headLines(sheet)]
+  const below: string[] = []
   for (const [i, wall] of words.entries()) {
-    const notes = room.walls.filter((note) => note.wall === i).map(({ phrase }) => phrase)
-    lines.push(wallLine(wall, read(wall, i, readings, dice), notes))
-    const on = room.fixtures.filter((fixture) => fixture.wall === i)
-    lines.push(
-      ...on.sort((a, b) => a.left - b.left).map((one) => fixtureLine(one, wall, room, dice)),
-    )
+    if (i > 0) lines.push(...cornerLine(corners, i, sheet))
+    const isSpoiled = spoiled?.wall === i ? spoiled.kind : null
+    const said = wallLine(sheet, i, isSpoiled)
+    lines.push(said)
+    if (isSpoiled === null && !said.includes(', touching')) lines.push(...againLine(sheet, wall))
+    const on = onWallLines(sheet, i)
+    lines.push(...on.under, ...noteLine(sheet))
+    below.push(...on.below)
   }
-  if (words.length === 4) lines.push(...diagonals(room, dice))
-  lines.push(...room.obstacles.map((obstacle) => obstacleLine(obstacle, room, words)))
+  lines.push(...cornerLine(corners, 0, sheet), ...below, ...checks)
+  lines.push(...room.obstacles.map((obstacle) => obstacleLine(obstacle, sheet)))
+  lines.push(...tailLines(sheet))
   return `${lines.join('\n')}\n`
 }
 
-function read({ east, north }: WallWords, index: number, readings: Readings, dice: Dice): number {
-  const loose = readings.isLoose ? dice.between(-1, 1) : 0
-  return distance(east, north) + loose + (readings.slip === index ? 12 * 16 : 0)
+function cornerLine(corners: CornersNamed, corner: number, { draw }: Sheet): string[] {
+  const name = corners.get(corner)
+  return name === undefined ? [] : [line(1, 'corner', [named(name, draw)], draw)]
 }
 
-function line(indent: number, word: string, phrases: readonly string[]): string {
-  const head = `${' '.repeat(indent)}${word}`
-  return `${head.padEnd(13)} ${phrases.join(', ')}`
-}
-
-function wallLine(
-  { word, label, isNamed, east, north }: WallWords,
-  length: number,
-  notes: readonly string[],
-): string {
-  const ways = [
-    `${taped(Math.abs(east))} ${east > 0 ? 'east' : 'west'}`,
-    `${taped(Math.abs(north))} ${north > 0 ? 'north' : 'south'}`,
-  ]
-  const phrases = [taped(length), ...(word === 'slant' ? ways : []), ...notes]
-  return line(2, word, isNamed ? [...phrases, `called ${label}`] : phrases)
-}
-
-function fixtureLine(fixture: Fixture, wall: WallWords, room: Room, dice: Dice): string {
-  const { kind, left, width, deep } = fixture
-  const right = distance(wall.east, wall.north) - left - width
-  const from = dice.chance(50) ? `${taped(left)} from left` : `${taped(right)} from right`
-  const isPassage = kind === 'door' || kind === 'opening' || kind === 'pass-through'
-  const more = isPassage
-    ? [`to ${fixture.to}`]
-    : [`${taped(deep)} deep`, ...closetWords(fixture, room)]
-  return line(4, kind, [taped(width), from, ...more])
-}
-
-function closetWords(
-  { kind, width, to, returns: [left, right] }: Fixture,
-  { name }: Room,
-): string[] {
-  if (kind !== 'closet') return []
-  const called = to === `${name} closet` ? [] : [`called ${to}`]
-  if (right === 0) return called
-  return [`${taped(left + width + right)} inside`, `${taped(left)} left return`, ...called]
-}
-
-/** Both diagonals of a room of four walls, or one of them. */
-function diagonals({ corners, isOutOfSquare }: Room, dice: Dice): string[] {
-  const names = ['south-west', 'north-west', 'north-east', 'south-east']
-  const diagonal = (a: number, b: number) =>
-    line(2, 'diagonal', [
-      taped(distance(corners[b]!.x - corners[a]!.x, corners[b]!.y - corners[a]!.y)),
-      `from ${names[a]} to ${names[b]}`,
-    ])
-  const both = [diagonal(1, 3), diagonal(2, 0)]
-  if (isOutOfSquare) return dice.chance(80) ? both : both.slice(0, 1)
-  return both.slice(0, dice.below(3))
-}
-
-function obstacleLine(
-  { kind, isRound, box }: Obstacle,
-  room: Room,
-  words: readonly WallWords[],
-): string {
-  const size = isRound
-    ? [`${taped(box.east - box.west)} round`]
-    : [`${taped(box.east - box.west)} east-west`, `${taped(box.north - box.south)} north-south`]
-  const from = (isEastWest: boolean) => {
-    const index = words.findIndex(
-      ({ east, north }, i) =>
-        (isEastWest ? east === 0 : north === 0) && off(room.corners[i]!, north, east, box) > 0,
-    )
-    return `${taped(off(room.corners[index]!, words[index]!.north, words[index]!.east, box))} from ${words[index]!.label}`
+function headLines(sheet: Sheet): string[] {
+  const { room, draw } = sheet
+  const { dice, base, has } = draw
+  const lines = room.isOutOfSquare ? ['  out of square'] : []
+  if (dice.chance(10)) {
+    has('room line: tape')
+    lines.push(line(1, 'tape', [plain(sheet, Math.round(draw.grid.inch / 8))], draw))
   }
-  return line(2, kind, [...size, from(true), from(false)])
+  if (dice.chance(10) && base.touching !== null && base.thick > 0) {
+    has('room line: base')
+    const fate = dice.pick(['kept', 'off and back', 'new', 'none'])
+    lines.push(line(1, 'base', [`${plain(sheet, base.thick)} thick`, fate], draw))
+  }
+  return lines
+}
+
+const TAILS = [
+  ['subfloor', 'slab'],
+  ['subfloor', 'plywood, boards'],
+  ['existing', 'carpet, pad, tack strip'],
+  ['existing', 'tile, stays'],
+  ['note', 'dog in the yard; ring # 4 first, twice'],
+  ['tag', 'crew blue'],
+  ['hold', 'slab reading, by the lab, on report 12, cleared 2027-05-02'],
+  ['accept', 'narrowest rip, because "the base covers it"'],
+] as const
+
+function tailLines({ draw }: Sheet): string[] {
+  return TAILS.filter(() => draw.dice.chance(5)).map(([word, text]) => {
+    draw.has(`room line: ${word}`)
+    return line(1, word, [text], draw)
+  })
+}
+
+function noteLine({ draw }: Sheet): string[] {
+  if (!draw.dice.chance(3)) return []
+  draw.has('room line: note of a wall')
+  return ['    note      radiator hides the corner']
+}
+
+function wallLine(sheet: Sheet, index: number, spoiled: string | null): string {
+  const { room, draw } = sheet
+  const wall = sheet.words[index]!
+  const notes = room.walls
+    .filter((note) => note.wall === index)
+    .flatMap((note) => noteWords(note, sheet))
+  const way = wall.word === 'slant' ? slantWay(sheet, index) : []
+  const called = wall.isNamed ? [`called ${named(wall.label, draw)}`] : []
+  const length = wallReading(sheet, wall, spoiled)
+  return line(1, wall.word, [...length, ...way, ...notes, ...called], draw)
+}
+
+function wallReading(sheet: Sheet, wall: WallWords, spoiled: string | null): string[] {
+  const { draw } = sheet
+  const length = distance(wall.east, wall.north)
+  if (spoiled === 'a wall still to read') return ['?']
+  if (spoiled === 'a slip of a foot') return [plain(sheet, length + draw.grid.foot)]
+  const other = otherPlane(sheet)
+  if (other === null) return [reading(sheet, length)]
+  draw.has('reading: to another plane')
+  return [reading(sheet, length + other.more), `touching ${other.plane}`]
+}
+
+/** In a plain room the one wall that was read against the other of base and wall, and by how much more. */
+function otherPlane({ room, draw, words }: Sheet): { plane: string; more: number } | null {
+  const { base, dice } = draw
+  const isPlain = words.length === 4 && !room.isOutOfSquare
+  if (!isPlain || base.thick === 0 || !dice.chance(4)) return null
+  if (base.touching === 'wall') return { plane: 'base', more: -2 * base.thick }
+  const isAgainstBase = base.touching === 'base' || (base.touching === null && base.fate === 'kept')
+  return isAgainstBase ? { plane: 'wall', more: 2 * base.thick } : null
+}
+
+/** Where a slant takes you, or its turn from the wall before. */
+function slantWay(sheet: Sheet, index: number): readonly string[] {
+  const { words, draw } = sheet
+  const wall = words[index]!
+  if (draw.dice.chance(60)) {
+    draw.has('slant: by where it takes you')
+    return waysOf(sheet, wall)
+  }
+  const turn = turnOf(words.at(index - 1)!, wall)
+  draw.has('slant: by its turn')
+  const degrees = `${Math.floor(Math.abs(turn) / 100)}.${`${Math.abs(turn) % 100}`.padStart(2, '0')}`
+  return [`${degrees}° ${turn > 0 ? 'right' : 'left'}`]
+}
+
+function noteWords({ kind, words, size }: WallNote, sheet: Sheet): string[] {
+  switch (kind) {
+    case 'open side':
+      return [`open to ${named(words, sheet.draw)}`]
+    case 'bow':
+      return [`${plain(sheet, size!)} bow ${words}`.trimEnd()]
+    case 'stair':
+      return [`stair ${words}`]
+    case 'edge':
+      return size === null ? [words] : [words, `${plain(sheet, size)} gap`]
+  }
+}
+
+function againLine(sheet: Sheet, { east, north }: WallWords): string[] {
+  if (!sheet.isDoubted || !sheet.draw.dice.chance(5)) return []
+  sheet.draw.has('reading: again')
+  return [line(2, 'again', [reading(sheet, distance(east, north))], sheet.draw)]
+}
+
+function obstacleLine({ kind, isRound, box }: Obstacle, sheet: Sheet): string {
+  const { draw } = sheet
+  const { dice } = draw
+  const [wide, deep] = [box.east - box.west, box.north - box.south]
+  const size = isRound
+    ? [`${reading(sheet, wide)} round`]
+    : dice.chance(50)
+      ? [`${plain(sheet, wide)} x ${plain(sheet, deep)}`]
+      : [`${reading(sheet, wide)} east-west`, `${reading(sheet, deep)} north-south`]
+  const called = dice.chance(15) ? [`called ${dice.pick(['post', 'the old stove'])}`] : []
+  const gap = dice.chance(15) ? [`${plain(sheet, Math.round(draw.grid.inch / 2))} gap`] : []
+  const places = [fromWall(sheet, box, true), fromWall(sheet, box, false)]
+  return line(1, kind, [...size, ...places, ...called, ...gap], draw)
+}
+
+/** How far the nearest face of a box lies from a wall that it lies before, of those along one axis. */
+function fromWall(sheet: Sheet, box: Rectangle, isEastWest: boolean): string {
+  const { room, words, draw } = sheet
+  const before = words.flatMap((wall, i) => {
+    const isRight = isEastWest ? wall.east === 0 : wall.north === 0
+    return isRight && off(room.corners[i]!, wall, box) > 0 ? [i] : []
+  })
+  const index = draw.dice.pick(before)
+  const { label, north, east } = words[index]!
+  const steps = off(room.corners[index]!, { north, east }, box)
+  return `${reading(sheet, steps)} from ${named(label, draw)}`
 }
 
 /** How far the nearest face of a box lies inside a wall along an axis; the room is on the wall's right. */
 function off(
   { x, y }: Spot,
-  north: number,
-  east: number,
-  box: {
-    readonly west: number
-    readonly south: number
-    readonly east: number
-    readonly north: number
-  },
+  { north, east }: Pick<WallWords, 'north' | 'east'>,
+  box: Rectangle,
 ): number {
   if (north > 0) return box.west - x
   if (north < 0) return x - box.east
