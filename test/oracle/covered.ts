@@ -12,7 +12,7 @@ import {
   toLeft,
   unit,
 } from './point.ts'
-import { compare, ratio, times, ZERO } from './ratio.ts'
+import { compare, fine, ratio, times, ZERO } from './ratio.ts'
 import { type Region, regionOf, type Stretch } from './region.ts'
 
 /** What planks cover: the floor less a band along each stretch of its rim, mitred where it juts in. */
@@ -33,8 +33,10 @@ const wayOf = ({ from, to }: Side): Point => less(to, from)
 
 /** A place on the rim moved into the floor by the gap. */
 function inset(side: Side, at: Point): Point {
-  return add(at, scaled(toLeft(unit(wayOf(side))), ratio(side.gap)))
+  return finely(add(at, scaled(toLeft(unit(wayOf(side))), ratio(side.gap))))
 }
+
+const finely = ({ x, y }: Point): Point => ({ x: fine(x), y: fine(y) })
 
 const turnsRight = (side: Side, next: Side): boolean =>
   compare(cross(wayOf(side), wayOf(next)), ZERO) < 0
@@ -46,9 +48,10 @@ function mitreOf(side: Side, next: Side): readonly Point[] {
   if (point === null) return [side.to, end, start]
   const most = ratio(4n * (side.gap > next.gap ? side.gap : next.gap))
   const reach = less(point, side.to)
-  if (compare(dot(reach, reach), times(most, most)) <= 0) return [side.to, end, point, start]
+  if (compare(dot(reach, reach), times(most, most)) <= 0)
+    return [side.to, end, finely(point), start]
   const square = scaled(reach, { n: most.n * length(reach).d, d: length(reach).n * most.d })
-  return [side.to, end, add(side.to, square), start]
+  return [side.to, end, finely(add(side.to, square)), start]
 }
 
 function around(ring: readonly Point[]): readonly Stretch[] {

@@ -24,7 +24,7 @@ export function patchesOf(
   )
   const laidClosets = closets.filter(({ key }) => floor.rooms.includes(key))
   return [
-    ...rooms.map((room) => roomPatch(room, floor, product)),
+    ...rooms.map((room) => roomPatch(room, house, floor, product)),
     ...laidClosets.map(({ key, ring }) => patch(ring, { gap: product.gap, trim: key })),
     ...closets.flatMap(({ key, room, throat }) => {
       const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
@@ -39,7 +39,7 @@ export function patchesOf(
 const END = (3n * INCH) / 8n
 
 /** A room's outline: its walls, those with a bow as an arc, alcoves pushed out. */
-function roomPatch(room: Placed, floor: Floor, product: Product): Patch {
+function roomPatch(room: Placed, house: House, floor: Floor, product: Product): Patch {
   const { shape, spots } = room
   const { key } = shape.room
   const sides = shape.room.walls.flatMap((wall, place): Side[] => {
@@ -49,11 +49,12 @@ function roomPatch(room: Placed, floor: Floor, product: Product): Patch {
       .sort((a, b) => (a.from.n * b.from.d < b.from.n * a.from.d ? -1 : 1))
     const corners = alcoves.flatMap(pushedOut)
     const between = wall.bow === null ? corners : bowed(face, wall.bow)
-    const meets = {
+    const own = {
       ...metAt(room, place, floor, product),
       wall: { room: key, place },
       isBreak: false,
     }
+    const meets = { ...own, ...metBeyond(room, place, house, floor, product) }
     const line = [face.left, ...between, face.right]
     return line.slice(1).map((to, i) => ({ ...meets, from: line[i] ?? to, to }))
   })
@@ -87,6 +88,28 @@ function metAt(
 function baseKind(fate: 'kept' | 'off and back' | 'new' | 'none' | null): Kind | null {
   if (fate === null) return null
   return fate === 'none' ? 'no base' : `base ${fate}`
+}
+
+/** A side without a wall, where the run ends at the room beyond. */
+function metBeyond(
+  { spots }: Placed,
+  place: number,
+  house: House,
+  floor: Floor,
+  product: Product,
+): Partial<Side> {
+  const spot = spots.find(({ one, isOpenSide }) => isOpenSide && one.wall === place)
+  const doorway = house.doorways.find(({ near, far }) => spot && (near === spot || far === spot))
+  if (doorway === undefined || doorway.through > 0n) return {}
+  const isInner = floor.rooms.includes(doorway.from) && floor.rooms.includes(doorway.to)
+  const isBreak = isInner && isParted(doorway, floor, product)
+  return isInner && !isBreak ? {} : { gap: endGap(doorway, floor, product), trim: null, isBreak }
+}
+
+/** What stays free where the run ends at another room. */
+function endGap(doorway: Doorway, floor: Floor, product: Product): Nm {
+  const line = floor.edges.find((edge) => isOpening(edge, doorway))
+  return line?.gap ?? (line?.kind ? gapOf(line.kind, product) : END)
 }
 
 /** An edge line names a wall of the room, or the stair or room that its side is open to. */
@@ -126,7 +149,7 @@ function doorwayPatches(
     isInner && isParted(doorway, floor, product),
     {
       sideGap: isFinished ? product.gap : 0n,
-      endGap: line?.gap ?? (line?.kind ? gapOf(line.kind, product) : END),
+      endGap: endGap(doorway, floor, product),
     },
   )
 }

@@ -60,6 +60,11 @@ function gcd(a: bigint, b: bigint): bigint {
   return large
 }
 
+/** To the 2⁻²⁰th, so that slanted places do not grow without end; whole numbers and halves stay. */
+export function fine(a: Ratio): Ratio {
+  return a.d <= 2n ? a : ratio(round(times(a, ratio(1n << 20n))), 1n << 20n)
+}
+
 /** The whole part of the square root. */
 export function rootDown(square: bigint): bigint {
   if (square < 2n) return square

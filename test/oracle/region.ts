@@ -1,6 +1,7 @@
 import { cross, less, type Point } from './point.ts'
 import {
   compare,
+  fine,
   half,
   minus,
   over,
@@ -86,7 +87,7 @@ function crossing(one: Line, other: Line): Ratio | null {
   if (compare(from, to) >= 0) return null
   const [start, end] = [from, to].map((x) => minus(heightAt(one, x), heightAt(other, x)))
   if (!start || !end || start.n === 0n || end.n === 0n || start.n > 0n === end.n > 0n) return null
-  return plus(from, times(minus(to, from), over(start, minus(start, end))))
+  return fine(plus(from, times(minus(to, from), over(start, minus(start, end)))))
 }
 
 export const larger = (a: Ratio, b: Ratio): Ratio => (compare(a, b) > 0 ? a : b)
@@ -128,12 +129,14 @@ function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slic
 
 /** Slices that touch along a line at one place are one. */
 function joined(slices: readonly Slice[], at: Ratio): readonly Slice[] {
-  return slices.reduce<readonly Slice[]>((all, slice) => {
-    const last = all.at(-1)
-    if (last === undefined || !same(heightAt(last.high, at), heightAt(slice.low, at)))
-      return [...all, slice]
-    return [...all.slice(0, -1), { ...last, high: slice.high }]
-  }, [])
+  const done: Slice[] = []
+  for (const slice of slices) {
+    const last = done.at(-1)
+    const touches = last && same(heightAt(last.high, at), heightAt(slice.low, at))
+    if (touches) done[done.length - 1] = { ...last, high: slice.high }
+    else done.push(slice)
+  }
+  return done
 }
 
 /** Neighbouring slices between the same two lines are one. */
