@@ -43,7 +43,7 @@ export function ripWidth(
   const seam = wallIsHigh ? course.low : course.high
   const widths = wall.flatMap((edge) => edge.map(([, v]) => Math.abs(v - seam)))
   if (widths.length === 0) return null
-  const [least, most] = [Math.min(...widths), Math.max(...widths)]
+  const { least, most } = rangeOf(widths)
   return least < most / 8 ? null : { least, most }
 }
 
@@ -83,6 +83,9 @@ function wallEdges(
 /** Rounding may put vertices of one wall so far off its line, in nanometres. */
 const ON_ONE_LINE: Nm = 2000
 
+/** Lines that are told apart: the longest edges begin them, and a wall of more kinks is none. */
+const MOST_LINES = 256
+
 /** The edges that lie on one straight line, of the line that has the most of them by length. */
 function longestLine(edges: readonly Edge[]): readonly Edge[] {
   const lines: Edge[][] = []
@@ -90,8 +93,8 @@ function longestLine(edges: readonly Edge[]): readonly Edge[] {
     const line = lines.find(
       ([first]) => first !== undefined && edge.every((end) => onLine(first, end)),
     )
-    if (line === undefined) lines.push([edge])
-    else line.push(edge)
+    if (line !== undefined) line.push(edge)
+    else if (lines.length < MOST_LINES) lines.push([edge])
   }
   const length = (line: readonly Edge[]): number => line.reduce((sum, edge) => sum + run(edge), 0)
   return lines.reduce<Edge[]>((best, line) => (length(line) > length(best) ? line : best), [])
@@ -110,8 +113,18 @@ function piecesOf(floor: PublishedFloor, course: number): PublishedFloor['pieces
 }
 
 function reach(floor: PublishedFloor, course: number): { from: Nm; to: Nm } {
-  const us = piecesOf(floor, course).flatMap((piece) => piece.ring.map(([u]) => u))
-  return { from: Math.min(...us), to: Math.max(...us) }
+  const { least, most } = rangeOf(
+    piecesOf(floor, course).flatMap((piece) => piece.ring.map(([u]) => u)),
+  )
+  return { from: least, to: most }
+}
+
+/** One by one: a course may have more corners than a call may have arguments. */
+function rangeOf(values: readonly number[]): { readonly least: number; readonly most: number } {
+  return {
+    least: values.reduce((least, value) => Math.min(least, value), Infinity),
+    most: values.reduce((most, value) => Math.max(most, value), -Infinity),
+  }
 }
 
 /** The line to snap: the field edge of the first course, an arrow's head the way a course is laid. */

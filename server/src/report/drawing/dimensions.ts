@@ -6,6 +6,7 @@ import { roundToNm } from '../../units/round.ts'
 import type { Dimension } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import type { Occupied } from './occupied.ts'
+import { sizesSaid } from './same-size.ts'
 import {
   type Direction,
   direction,
@@ -50,15 +51,19 @@ export function dimensions(rooms: readonly SurveyedRoom[], options: DimensionOpt
     const made = placed(wall, outsideOffsets(options), options)
     if (made !== null) outside.set(wall, made)
   }
-  const said = walls.filter((wall) => outside.has(wall))
+  const said = new Map(rooms.map((room) => [room, sizesSaid()]))
+  const say = ({ room, from, to, length }: WallLine) =>
+    said.get(room)!.add(direction(from, to), length)
+  const shown = walls.filter((wall) => outside.has(wall))
+  for (const wall of shown) say(wall)
   const inside = walls.flatMap((wall) => {
-    if (isFourSided(wall.room)) return []
-    if (said.some((other) => saysTheSame(wall, other))) return []
+    const { room, from, to, length } = wall
+    if (isFourSided(room) || said.get(room)!.has(direction(from, to), length)) return []
     const made = placed(wall, insideOffsets(options), options)
-    if (made !== null) said.push(wall)
+    if (made !== null) say(wall)
     return made === null ? [] : [made]
   })
-  return [...said.flatMap((wall) => outside.get(wall) ?? []), ...inside]
+  return [...shown.flatMap((wall) => outside.get(wall) ?? []), ...inside]
 }
 
 export function isFourSided(room: SurveyedRoom): boolean {
@@ -80,13 +85,6 @@ function outsideOffsets({ em, thickness }: DimensionOptions): number[] {
 /** Negative offsets lie inside the room. */
 function insideOffsets({ em }: DimensionOptions): number[] {
   return [-em * 1.1, -em * 2.4, -em * 3.8]
-}
-
-function saysTheSame(a: WallLine, b: WallLine): boolean {
-  if (a.room !== b.room) return false
-  const [p, q] = [direction(a.from, a.to), direction(b.from, b.to)]
-  const parallel = Math.abs(p.x * q.y - p.y * q.x) < 0.03
-  return parallel && Math.abs(a.length - b.length) * 100 <= Math.max(a.length, b.length)
 }
 
 /** The first offset where the whole dimension is free, or null. */

@@ -7,7 +7,7 @@ import { areaText } from '../area-text.ts'
 import type { Label, Lettering, Tone } from '../scene.ts'
 import { isFourSided } from './dimensions.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
-import { holds, type Occupied } from './occupied.ts'
+import { holderOf, type Occupied } from './occupied.ts'
 import {
   direction,
   distance,
@@ -117,9 +117,10 @@ interface LineSaid {
 function label(ring: Ring, id: string, room: SurveyedRoom, said: readonly LineSaid[]) {
   return (options: LabelOptions): Label | null => {
     if (ring.length < 3) return null
+    const isInside = holderOf(ring)
     for (const scale of [1, 0.85, 0.7]) {
       const size = sizeOf(said, options.em * scale)
-      const at = clearest(ring, size, options)
+      const at = clearest(ring, size, { ...options, isInside })
       if (at === null) continue
       const ground = plate(at, EAST, size.width, size.height)
       options.taken.add(ground)
@@ -154,7 +155,7 @@ const GRID = 24
 function clearest(
   ring: Ring,
   size: { readonly width: Nm; readonly height: Nm },
-  { taken }: LabelOptions,
+  { taken, isInside }: LabelOptions & { readonly isInside: (point: Point) => boolean },
 ): Point | null {
   const { low, high } = extent(ring)
   const centre = { x: (low.x + high.x) / 2, y: (low.y + high.y) / 2 }
@@ -166,7 +167,7 @@ function clearest(
       const away = distance(centre, { x, y })
       if (best !== null && away >= best.away) continue
       const ground = plate({ x, y }, EAST, size.width, size.height)
-      if (!ground.every((corner) => holds(ring, corner)) || taken.hits(ground)) continue
+      if (!ground.every(isInside) || taken.hits(ground)) continue
       best = { at: { x, y }, away }
     }
   }

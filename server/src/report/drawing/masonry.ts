@@ -11,7 +11,10 @@ const THICKEST_DRAWN: Nm = 12 * NM_PER_INCH
 /** How thick walls are drawn: as thick as the thickest that a doorway tells of. */
 export function drawnThickness(doorways: readonly Doorway[]): Nm {
   const told = doorways.map((doorway) => doorway.thickness).filter((thickness) => thickness > 0)
-  return Math.min(THICKEST_DRAWN, told.length === 0 ? USUAL_WALL : Math.max(...told))
+  return Math.min(
+    THICKEST_DRAWN,
+    told.length === 0 ? USUAL_WALL : told.reduce((most, each) => Math.max(most, each)),
+  )
 }
 
 /**

@@ -4,6 +4,7 @@ import { NM_PER_INCH, type Nm, type UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import type { OpeningShape } from '../scene.ts'
 import { throatOf } from './masonry.ts'
+import { distanceToNearest } from './nearest.ts'
 import { type Direction, direction, distance, left, moved, opposite, quarterArc } from './vector.ts'
 
 /** Interior door leaf, 1 3/8 in (common practice, no source): only for the eye. */
@@ -12,11 +13,43 @@ const LEAF: Nm = 1.375 * NM_PER_INCH
 type Faces = readonly [Point, Point]
 type Hung = Pick<OpeningShape, 'heads' | 'leaves' | 'swing'>
 
-/** The rooms and doors around an opening, which decide how its door is drawn. */
+/** The rooms and doors around an opening, which decide how its door is drawn; rooms by their keys. */
 export interface Surroundings {
-  readonly rooms: readonly SurveyedRoom[]
-  readonly doorways: readonly Doorway[]
   readonly units: UnitStyle
+  /** Rooms that are measured. */
+  readonly measured: ReadonlySet<string>
+  /** How many doorways each room has. */
+  readonly doors: ReadonlyMap<string, number>
+  /** How far a point lies from a room's nearest corner. */
+  readonly toCorner: (room: string | null, point: Point) => number
+}
+
+/** What is asked of the rooms and doors, counted once for all openings. */
+export function surroundingsOf(
+  rooms: readonly SurveyedRoom[],
+  doorways: readonly Doorway[],
+  units: UnitStyle,
+): Surroundings {
+  const doors = new Map<string, number>()
+  for (const { room, to } of doorways)
+    for (const key of new Set([room, to]))
+      if (key !== null) doors.set(key, (doors.get(key) ?? 0) + 1)
+  // Of two rooms with one name the first has it.
+  const byKey = new Map(rooms.map((room) => [room.room.name.key, room] as const).toReversed())
+  const nearest = new Map<string, (point: Point) => number>()
+  return {
+    units,
+    doors,
+    measured: new Set(
+      rooms.filter(({ status }) => status === 'measured').map(({ room }) => room.name.key),
+    ),
+    toCorner: (room, point) => {
+      const key = room ?? ''
+      const known = nearest.get(key) ?? distanceToNearest(byKey.get(key)?.corners ?? [])
+      nearest.set(key, known)
+      return known(point)
+    },
+  }
 }
 
 /** An opening as it is drawn: jambs always, then a leaf, a slider or the head of a cased opening. */
@@ -68,24 +101,17 @@ function swinging(doorway: Doorway, around: Surroundings): Pick<Hung, 'leaves' |
   const face: Faces = intoBeyond ? doorway.far : doorway.near
   const across = left(direction(...doorway.near))
   const into = intoBeyond ? across : opposite(across)
-  const room = around.rooms.find(
-    ({ room }) => room.name.key === (intoBeyond ? doorway.to : doorway.room),
-  )
-  const [hinge, latch] = hingeFirst(face, room?.corners ?? [])
+  const room = intoBeyond ? doorway.to : doorway.room
+  const [hinge, latch] = hingeFirst(face, (jamb) => around.toCorner(room, jamb))
   return hungAt(hinge, direction(hinge, latch), into, distance(hinge, latch))
 }
 
-function fewerDoors({ room, to }: Doorway, { rooms, doorways }: Surroundings): boolean {
-  const measured = rooms.some((one) => one.room.name.key === to && one.status === 'measured')
-  const doors = (key: string | null): number =>
-    doorways.filter((doorway) => doorway.room === key || doorway.to === key).length
-  return measured && doors(to) < doors(room)
+function fewerDoors({ room, to }: Doorway, { measured, doors }: Surroundings): boolean {
+  return to !== null && measured.has(to) && (doors.get(to) ?? 0) < (doors.get(room) ?? 0)
 }
 
-function hingeFirst([a, b]: Faces, corners: Ring): Faces {
-  const nearest = (jamb: Point): number =>
-    corners.reduce((least, corner) => Math.min(least, distance(jamb, corner)), Infinity)
-  return nearest(b) < nearest(a) ? [b, a] : [a, b]
+function hingeFirst([a, b]: Faces, toCorner: (jamb: Point) => number): Faces {
+  return toCorner(b) < toCorner(a) ? [b, a] : [a, b]
 }
 
 function hungAt(

@@ -126,10 +126,10 @@ function middleAt({ ring }: PublishedPiece, place: number): { u: number; v: numb
 
 /** Seams as unbroken lines: where the pieces of two neighbouring courses meet. */
 export function seams(floor: PublishedFloor, frame: RunFrame): Seam[] {
+  const byCourse = Map.groupBy(floor.pieces, (piece) => piece.course)
   return floor.courses.flatMap((course) => {
-    const tops = floor.pieces
-      .filter((piece) => piece.course === course.course)
-      .flatMap((piece) => levelEdges(piece, course.high))
+    const pieces = byCourse.get(course.course) ?? []
+    const tops = pieces.flatMap((piece) => levelEdges(piece, course.high))
     return merged(tops).map(([from, to], i) => ({
       kind: 'seam' as const,
       id: `${floor.floor}: seam ${course.course}.${i + 1}`,

@@ -10,7 +10,7 @@ import { dimensions } from './dimensions.ts'
 import { beyondLabels, labels } from './labels.ts'
 import { drawnThickness, masonry } from './masonry.ts'
 import { type Occupied, occupied } from './occupied.ts'
-import { openingShape } from './openings.ts'
+import { openingShape, surroundingsOf } from './openings.ts'
 import { joints, pieceShapes, seams } from './pieces.ts'
 import { closets, obstacles, roomFloors, wallFaces } from './rooms.ts'
 import { type RunFrame, runFrame } from './run-frame.ts'
@@ -99,7 +99,8 @@ export function planShapes(plan: Plan): Shape[] {
 }
 
 function openingShapes({ rooms, doorways, units }: Plan): OpeningShape[] {
-  return doorways.map((doorway) => openingShape(doorway, { rooms, doorways, units }))
+  const around = surroundingsOf(rooms, doorways, units)
+  return doorways.map((doorway) => openingShape(doorway, around))
 }
 
 /** Placed one after the other; labels on plates are drawn last, over what leads past them. */

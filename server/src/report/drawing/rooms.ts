@@ -1,4 +1,6 @@
+import { boxes } from '../../geometry/boxes.ts'
 import type { Point, Ring } from '../../geometry/point.ts'
+import { type Box, boxOf } from '../../geometry/ring.ts'
 import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
@@ -46,27 +48,23 @@ export function wallFaces(
   doorways: readonly Doorway[],
   units: UnitStyle,
 ): WallFace[] {
-  const gaps = [
+  const gapsBeside = finderOf([
     ...doorways.flatMap((doorway) => [doorway.near, doorway.far]),
     ...rooms.flatMap((room) => room.closets.flatMap((closet) => edgesOf(closet.throat))),
-  ]
-  return rooms.flatMap((room) =>
-    room.room.walls.map((wall) => ({
+  ])
+  return rooms.flatMap((room) => {
+    const lines = Map.groupBy(edgesOf(room.outline).entries(), ([i]) => room.edges[i]?.wall)
+    return room.room.walls.map((wall) => ({
       kind: 'wall face',
       id: `${room.room.name.key}: wall ${wall.index}`,
       span: wall.span,
-      lines: linesOf(room, wall.index).flatMap((line) => without(line, gaps)),
+      lines: (lines.get(wall.index) ?? []).flatMap(([, line]) => without(line, gapsBeside(line))),
       open: isOpen(room, wall.index),
       title: `${wall.label} of ${room.room.name.text}: ${
         wall.reading.nm === null ? 'to be read' : printLength(wall.reading.nm, units)
       }`,
-    })),
-  )
-}
-
-/** Edges of the outline that belong to a wall. */
-function linesOf(room: SurveyedRoom, wall: number): Line[] {
-  return edgesOf(room.outline).filter((_, i) => room.edges[i]?.wall === wall)
+    }))
+  })
 }
 
 type Line = readonly [Point, Point]
@@ -77,6 +75,30 @@ function edgesOf(ring: Ring): Line[] {
 
 /** A thousandth of what the eye sees: corners of openings are rounded on their own. */
 const ON_THE_LINE: Nm = 100_000
+
+/** Finds the gaps whose boxes come near a line, in the order given. */
+function finderOf(gaps: readonly Line[]): (line: Line) => readonly Line[] {
+  const found = boxes<number>()
+  for (const [i, gap] of gaps.entries()) found.add(i, widened(gap))
+  return (line) => {
+    const near = new Set<number>()
+    found.some(widened(line), (i) => {
+      near.add(i)
+      return false
+    })
+    return [...near].sort((a, b) => a - b).map((i) => gaps[i]!)
+  }
+}
+
+function widened(line: Line): Box {
+  const { west, south, east, north } = boxOf(line)
+  return {
+    west: west - ON_THE_LINE,
+    south: south - ON_THE_LINE,
+    east: east + ON_THE_LINE,
+    north: north + ON_THE_LINE,
+  }
+}
 
 /** What is left of a wall's face between its openings. */
 function without([from, to]: Line, gaps: readonly Line[]): Line[] {

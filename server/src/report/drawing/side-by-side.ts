@@ -33,10 +33,11 @@ export function sideBySide({ rooms, doorways }: Pick<Subject, 'rooms' | 'doorway
 function networkMoves(rooms: readonly SurveyedRoom[]): (network: number) => Point {
   const moves = new Map<number, Point>()
   let edge: Point | null = null
-  for (const network of new Set(rooms.map((room) => room.network))) {
-    const points = rooms
-      .filter((room) => room.network === network)
-      .flatMap((room) => [...room.outline, ...room.closets.flatMap((closet) => closet.outline)])
+  for (const [network, tied] of Map.groupBy(rooms, (room) => room.network)) {
+    const points = tied.flatMap((room) => [
+      ...room.outline,
+      ...room.closets.flatMap((closet) => closet.outline),
+    ])
     if (points.length === 0) continue
     const { low, high } = extent(points)
     const by: Point = edge === null ? { x: 0, y: 0 } : { x: edge.x - low.x, y: edge.y - high.y }
