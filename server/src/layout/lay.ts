@@ -8,9 +8,10 @@ import { breachMessages } from './breach-messages.ts'
 import { crosswise, directionOf } from './direction.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
+import { mirroredProblem, planSeenInMirror } from './hand.ts'
 import { balancedLine, betterLines, type Line, movedLine } from './line.ts'
 import { netInFrame } from './net.ts'
-import { planOf, USUAL_BUDGET } from './plan.ts'
+import { type Plan, planOf, USUAL_BUDGET } from './plan.ts'
 import { plankRules } from './plank-rules.ts'
 import type { PlankRules } from './problem.ts'
 import { type CutFloor, problemOf } from './problem-of.ts'
@@ -81,7 +82,7 @@ export function layFloor(input: ToLay): LaidFloor | null {
   const rules = plankRules(job, product)
   if (!canBeLaid(area, rules)) return null
   const direction = directionOf(floor, survey, area)
-  const start = startOf(floor, survey, area, direction.frame)
+  const start = startOf({ floor, survey, area, laid: rules.laid }, direction.frame)
   const ground = groundOf(area, start)
   if (ground === null) return null
   const ways = linesToTry(floor, ground, rules).map((line) => tryLine(ground, line, rules))
@@ -91,7 +92,7 @@ export function layFloor(input: ToLay): LaidFloor | null {
     { floor: floor.name.text, product: product.name.text },
     start.frame,
     chosen.cut,
-    planOf(search),
+    planIn(chosen.cut, search, start),
   )
   const { trial, score } = search.best!
   return {
@@ -175,7 +176,14 @@ function tryLine(ground: Ground, line: Line, rules: PlankRules): Way {
   const { area, start, net } = ground
   const setOut = { seam: line.seam, start: line.start, onward: 'down' as const }
   const cut = problemOf(net, setOut, rules, zonesOf(area, start.frame, longestOf(rules)))
-  return { line, cut, search: advance(begin(cut.problem), SHORT_SEARCH) }
+  const problem = start.fromRight ? mirroredProblem(cut.problem) : cut.problem
+  return { line, cut, search: advance(begin(problem), SHORT_SEARCH) }
+}
+
+/** What a search found, as it lies on the floor. */
+function planIn({ problem }: CutFloor, search: Search, { fromRight }: Start): Plan {
+  const plan = planOf(search)
+  return fromRight ? planSeenInMirror(plan, problem) : plan
 }
 
 /**
@@ -225,7 +233,10 @@ function alternative({ search }: Way, words: string): Alternative {
 function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly Alternative[] {
   const { floor, survey, area } = input
   const free = { ...floor, start: null, shift: null }
-  const ground = groundOf(area, startOf(free, survey, area, crosswise(frame)))
+  const ground = groundOf(
+    area,
+    startOf({ floor: free, survey, area, laid: rules.laid }, crosswise(frame)),
+  )
   if (ground === null) return []
   const line = linesToTry(free, ground, rules).at(-1)!
   const way = tryLine(ground, line, rules)

@@ -42,7 +42,7 @@ export function jointRandomLengths(laying: Laying, place: Place): Jointing {
       if (whole !== null && (best === null || isBetter(whole, best))) best = whole
       next.push(...extended(laying, place, part))
     }
-    beam = narrowed(next, best)
+    beam = narrowed(place, next, best)
   }
   if (best !== null) found.push(jointingOf(place, best.before, rules))
   return found.length === 0 ? unaligned(laying, place) : fewest(laying, place, found)
@@ -72,8 +72,13 @@ function isBetter(a: PartLaid, b: PartLaid): boolean {
 }
 
 /** The best few, one for each joint reached; those already worse than a finished stretch are dropped. */
-function narrowed(parts: readonly PartLaid[], best: PartLaid | null): readonly PartLaid[] {
-  const rank = (part: PartLaid) => part.cost - part.at
+function narrowed(
+  place: Place,
+  parts: readonly PartLaid[],
+  best: PartLaid | null,
+): readonly PartLaid[] {
+  // From the stretch's own end, so that where the house lies does not tell in the last digits.
+  const rank = (part: PartLaid) => part.cost - (part.at - place.from)
   const sorted = parts
     .filter((part) => part.breaches < ALIGNED && (best === null || part.breaches <= best.breaches))
     .sort((a, b) => a.breaches - b.breaches || rank(a) - rank(b) || a.at - b.at)

@@ -18,8 +18,18 @@ export interface WallAlong {
   readonly floor: 'above' | 'below'
 }
 
-/** The edges of a floor that run more along the planks than across them, in the order of its rim. */
+/**
+ * The edges of a floor that run more along the planks than across them: from low v to high, the longest
+ * first, so that neither the house's way to the sky nor the corner where a room is begun tells in what
+ * is chosen among them.
+ */
 export function wallsAlong(area: FloorArea, frame: Frame): WallAlong[] {
+  return edgesAlong(area, frame).sort(
+    (a, b) => a.high - b.high || a.low - b.low || b.to - b.from - (a.to - a.from),
+  )
+}
+
+function edgesAlong(area: FloorArea, frame: Frame): WallAlong[] {
   return area.rim.flatMap((edge) => {
     const from = intoFrame(frame, edge.from)
     const to = intoFrame(frame, edge.to)

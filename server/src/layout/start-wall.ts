@@ -1,9 +1,10 @@
-import type { Floor } from '../job/job.ts'
+import type { Floor, ProductRules } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
 import { reversed, wallFrame } from './direction.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
 import { type WallAlong, wallsAlong } from './rips.ts'
+import { compareNumbers, viewFrom } from './view-from.ts'
 
 /**
  * Where laying starts. The frame is turned so that one faces the start wall: u runs to the right, the
@@ -14,23 +15,57 @@ export interface Start {
   readonly walls: readonly WallAlong[]
   /** The edges of the start wall, none where the floor has no edge along the planks. */
   readonly wall: readonly WallAlong[]
+  /** Whether courses are begun at their right ends: as the lock has it, or chosen where it leaves both. */
+  readonly fromRight: boolean
   /** Whether the text said where, and if it did, whether the planks run along that wall. */
   readonly said: 'said' | 'not said' | 'said, but across the planks'
 }
 
-/** The start as stated, else along the longest wall that the planks run along. */
-export function startOf(floor: Floor, survey: Survey, area: FloorArea, run: Frame): Start {
+/** What is started on. */
+export interface ToStart {
+  readonly floor: Floor
+  readonly survey: Survey
+  readonly area: FloorArea
+  readonly laid: ProductRules['laid']
+}
+
+/**
+ * The start as stated, else along the longest wall that the planks run along; of equals the one from
+ * which the floor looks least by `viewFrom`. A lock that leaves it open is laid from the end from which
+ * the floor looks so.
+ */
+export function startOf(to: ToStart, run: Frame): Start {
+  const { floor, survey, area } = to
   const stated = floor.start === null ? null : statedStart(floor.start, survey, area, run)
-  if (stated !== null) return stated
+  if (stated !== null) return leastView(to, [stated])
   const walls = wallsAlong(area, run)
-  const longest = walls.reduce<WallAlong | null>(
-    (best, wall) => (best === null || lengthOf(wall) > lengthOf(best) ? wall : best),
-    null,
-  )
+  const longest = walls.reduce((most, wall) => Math.max(most, lengthOf(wall)), 0)
   const said = floor.start === null ? 'not said' : 'said, but across the planks'
-  if (longest === null) return { frame: run, walls, wall: [], said }
-  const frame = longest.floor === 'below' ? run : reversed(run)
-  return facing(area, frame, longest.label, said)
+  const equals = walls.filter((wall) => lengthOf(wall) === longest)
+  if (equals.length === 0) return { frame: run, walls, wall: [], fromRight: false, said }
+  const frameOf = (wall: WallAlong) => (wall.floor === 'below' ? run : reversed(run))
+  return leastView(
+    to,
+    equals.map((wall) => facing(area, frameOf(wall), wall.label, said)),
+  )
+}
+
+const HANDS = {
+  'left to right': [false],
+  'right to left': [true],
+  'either way': [false, true],
+} as const satisfies Record<ProductRules['laid'], readonly boolean[]>
+
+function leastView({ area, laid }: ToStart, starts: readonly Omit<Start, 'fromRight'>[]): Start {
+  const choices = starts.flatMap((start) =>
+    HANDS[laid].map((fromRight): Start => ({ ...start, fromRight })),
+  )
+  if (choices.length === 1) return choices[0]!
+  const views = choices.map((start) => ({
+    start,
+    view: viewFrom(area, { ...start, inMirror: start.fromRight }),
+  }))
+  return views.reduce((a, b) => (compareNumbers(b.view, a.view) < 0 ? b : a)).start
 }
 
 function statedStart(
@@ -38,7 +73,7 @@ function statedStart(
   survey: Survey,
   area: FloorArea,
   run: Frame,
-): Start | null {
+): Omit<Start, 'fromRight'> | null {
   const along = wallFrame(survey, start.room.key, start.wall)
   const room = survey.rooms.find((one) => one.room.name.key === start.room.key)?.room
   const wall = room?.walls[start.wall]
@@ -51,7 +86,7 @@ function statedStart(
   return found.wall.length === 0 ? null : found
 }
 
-function facing(area: FloorArea, frame: Frame, label: string, said: Start['said']): Start {
+function facing(area: FloorArea, frame: Frame, label: string, said: Start['said']) {
   const walls = wallsAlong(area, frame)
   const wall = walls.filter((each) => each.label === label && each.floor === 'below')
   return { frame, walls, wall, said }
