@@ -1,6 +1,8 @@
 import { orient2d } from 'robust-predicates'
 import type { Nm } from '../units/length.ts'
-import { roundToNm } from '../units/round.ts'
+import { wholeNumber } from '../units/number.ts'
+import { add, ratio } from '../units/ratio.ts'
+import { roundRatio, roundToNm } from '../units/round.ts'
 import type { Point, Ring } from './point.ts'
 
 /** A straight line between two different points. */
@@ -54,20 +56,11 @@ export function crossingAt(line: Line, y: Nm): Nm {
   const up = y - line.from.y
   const quick = (width * up) / rise
   const sure = Math.abs(width) < QUICK_WIDTH && Math.abs(quick - Math.floor(quick) - 0.5) > 0.01
-  return line.from.x + (sure ? roundToNm(quick) : roundExactly(width, up, rise, roundToNm(quick)))
+  return sure ? line.from.x + roundToNm(quick) : exactlyAt(line, y)
 }
 
-/** a · b / c rounded half to even, from a guess that is off by little. */
-function roundExactly(a: Nm, b: Nm, c: Nm, guess: Nm): Nm {
-  const sign = c < 0 ? -1n : 1n
-  const divisor = sign * BigInt(c)
-  const doubled = 2n * sign * BigInt(a) * BigInt(b)
-  let n = guess
-  for (;;) {
-    const excess = doubled - 2n * BigInt(n) * divisor
-    const odd = n % 2 !== 0
-    if (excess > divisor || (excess === divisor && odd)) n += 1
-    else if (excess < -divisor || (excess === -divisor && odd)) n -= 1
-    else return n + 0
-  }
+/** The same by whole numbers alone. */
+function exactlyAt({ from, to }: Line, y: Nm): Nm {
+  const along = ratio(BigInt(to.x - from.x) * BigInt(y - from.y), to.y - from.y)
+  return wholeNumber(roundRatio(add(ratio(from.x), along), 'half to even'))
 }
