@@ -1,7 +1,7 @@
 import type { Message } from '../facts/message.ts'
 import type { Tree } from '../language/tree.ts'
-import { printLength } from '../units/print.ts'
 import { acceptsOf } from './accepts.ts'
+import { sayWhatIsAsked } from './asked.ts'
 import { openBinding } from './binding.ts'
 import { bindFloors } from './floors.ts'
 import { headOf } from './head.ts'
@@ -25,7 +25,7 @@ export function bind(
   const files = rootFirst(trees, root)
   const own = files.find((tree) => tree.file === root)
   const units = unitsOf(own)
-  const binding = openBinding(files, root, (nm) => printLength(nm, units))
+  const binding = openBinding(files, root, units)
   const blocks = files.flatMap((tree) => tree.blocks).filter(({ word }) => BLOCKS.includes(word))
 
   const head = headOf(own, binding)
@@ -46,6 +46,14 @@ export function bind(
     holds: holdsOf(blocks, binding),
     accepts: acceptsOf(blocks, binding),
   }
+  const said = binding
+    .messages()
+    .flatMap(({ span, related }) => [span, ...related.map((r) => r.span)])
+  sayWhatIsAsked(
+    files.flatMap((tree) => tree.blocks),
+    said,
+    binding,
+  )
   return { job, messages: binding.messages() }
 }
 

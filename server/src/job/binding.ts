@@ -3,7 +3,9 @@ import { nearest } from '../facts/near.ts'
 import type { Span } from '../facts/span.ts'
 import type { Entry, Tree } from '../language/tree.ts'
 import { DEFAULT_TAPE_OPTIONS, tapeOptionsIn } from '../language/units-line.ts'
-import type { Nm } from '../units/length.ts'
+import type { Nm, UnitStyle } from '../units/length.ts'
+import { printLength } from '../units/print.ts'
+import { samplesIn } from '../units/samples.ts'
 import type { TapeOptions } from '../units/tape.ts'
 import { fileName, hasUnreadInclude } from './includes.ts'
 import { type MessageList, openMessageList } from './message-list.ts'
@@ -13,6 +15,8 @@ export interface Binding extends Pick<MessageList, 'say' | 'sayOnce' | 'hush'> {
   /** "line 12", or "line 12 of hall.floor" when that is another file than the message's. */
   readonly place: (span: Span, from: Span) => string
   readonly length: (nm: Nm) => string
+  /** A sentence whose sample lengths are written in feet and inches, as this job writes lengths. */
+  readonly samples: (text: string) => string
   /** What stands at a span. */
   readonly text: (span: Span) => string
   /** How a length is read in a file. */
@@ -32,7 +36,7 @@ const MOST_COMPARISONS = 100_000
 export function openBinding(
   trees: readonly Tree[],
   root: string,
-  print: (nm: Nm) => string,
+  units: UnitStyle,
 ): Binding & { readonly messages: () => readonly Message[] } {
   const order = new Map(trees.map((tree, index) => [tree.file, { tree, index }]))
   const { say, sayOnce, hush, messages: said } = openMessageList()
@@ -67,7 +71,8 @@ export function openBinding(
     sayOnce,
     hush,
     place,
-    length: print,
+    length: (nm) => printLength(nm, units),
+    samples: (said) => samplesIn(said, units),
     text,
     tape,
     nearest: nearestOf,

@@ -16,7 +16,8 @@ export type Box = Pick<Product, 'lengths' | 'perBox'>
 export function boxOf(line: Entry, face: Face, binding: Binding): Box | null {
   const lengths = phrasesOf(line, 'COUNT of LENGTH')
   if (lengths.length > 0) return boxOfLengths(line, face, binding)
-  if (face.length === null) return sayBox(line, 'box-without-lengths', WITHOUT_LENGTHS, binding)
+  if (face.length === null)
+    return sayBox(line, 'box-without-lengths', binding.samples(WITHOUT_LENGTHS), binding)
   const said = countOf(line, 'COUNT planks', binding)
   const byArea = planksInArea(line, face.width, face.length, binding)
   if (byArea === 'refused') return null
@@ -80,6 +81,6 @@ function lengthsRefused(
     if (refused !== null) return ['plank-size-unlikely', refused]
   }
   if (face.length === null || lengths.some(({ length }) => length === face.length)) return null
-  const text = `The plank line says ${binding.length(face.length)} long, which is none of the lengths in this box. Leave the length out there, as in: plank 5" wide.`
+  const text = `The plank line says ${binding.length(face.length)} long, which is none of the lengths in this box. Leave the length out there, as in: ${binding.samples('plank 5" wide')}.`
   return ['box-without-its-length', text]
 }

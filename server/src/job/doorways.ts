@@ -38,7 +38,7 @@ export function isOneDoorway(
   const more = there.length >= back.length ? there : back
   if (more.length === 1) return true
   if (more.length > 1) binding.say(several(from, to, more, binding))
-  else if (!isBroken(near) && !isBroken(far)) binding.say(none(from, to))
+  else if (!isBroken(near) && !isBroken(far)) binding.say(none(from, to, binding))
   return false
 }
 
@@ -50,8 +50,9 @@ function between(from: Name, to: Name): string {
   return `from ${said(from.text)} to ${said(to.text)}`
 }
 
-function none(from: Name, to: Name) {
-  const text = `No doorway leads ${between(from, to)}. Write it under its wall, such as: door 30", 14" from left, to ${to.text}.`
+function none(from: Name, to: Name, binding: Binding) {
+  const sample = binding.samples('door 30", 14" from left')
+  const text = `No doorway leads ${between(from, to)}. Write it under its wall, such as: ${sample}, to ${to.text}.`
   return message('error', 'doorway-unknown', from.span, text)
 }
 

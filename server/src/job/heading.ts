@@ -26,14 +26,14 @@ export function headingOf(line: Entry, binding: Binding): Heading | null {
   }
   if (turn !== null) return turnSaid(line, turn, binding)
   if (offsets.length > 0) return offsetSaid(line, offsets, binding)
-  if (!line.broken) binding.say(slantWithoutWay(line))
+  if (!line.broken) binding.say(slantWithoutWay(line, binding))
   return null
 }
 
 function turnSaid(line: Entry, said: Phrase, binding: Binding): Heading | null {
   const figure = said.measures[0]?.figure
   if (figure?.kind !== 'angle' || figure.degrees.n === 0n) {
-    binding.say(slantWithoutWay(line))
+    binding.say(slantWithoutWay(line, binding))
     return null
   }
   if (compare(figure.degrees, ratio(180)) >= 0) {
@@ -53,14 +53,14 @@ function offsetSaid(line: Entry, said: readonly Phrase[], binding: Binding): Hea
     const nm = lengthIn(offset.measures[0])
     if (nm === null) continue
     if (steps === undefined) {
-      binding.say(notStraight(offset, offset.choices[0] as Way))
+      binding.say(notStraight(offset, offset.choices[0] as Way, binding))
       return null
     }
     east += steps[0] * nm
     north += steps[1] * nm
   }
   if (east === 0 && north === 0) {
-    binding.say(slantWithoutWay(line))
+    binding.say(slantWithoutWay(line, binding))
     return null
   }
   return { kind: 'offset', east: east + 0, north: north + 0 }
@@ -73,14 +73,15 @@ function onlyForSlants(line: Entry, said: Phrase): Message {
   return message('error', 'way-said-twice', said.span, text)
 }
 
-function notStraight(said: Phrase, way: Way): Message {
-  const text = `Where a slant takes you is said in two parts, such as 3' 0" east, 3' 0" south; ${way} is none.`
+function notStraight(said: Phrase, way: Way, binding: Binding): Message {
+  const sample = binding.samples('3\' 0" east, 3\' 0" south')
+  const text = `Where a slant takes you is said in two parts, such as ${sample}; ${way} is none.`
   return message('error', 'slant-way-not-straight', said.span, text)
 }
 
-function slantWithoutWay(line: Entry): Message {
+function slantWithoutWay(line: Entry, binding: Binding): Message {
   const text =
-    'Which way does this slant go? Write where it takes you (3\' 0" east, 3\' 0" south) or its turn ' +
+    `Which way does this slant go? Write where it takes you (${binding.samples('3\' 0" east, 3\' 0" south')}) or its turn ` +
     'from the wall before (30° right).'
   return message('incomplete', 'slant-without-way', line.wordSpan, text)
 }

@@ -21,15 +21,16 @@ export function sayHowRead(read: HowRead, binding: Binding): void {
     line.phrases.flatMap((phrase) => phrase.measures),
   )
   for (const measure of measures) {
-    if (measure.within !== null && measure.within <= 0) binding.say(worthless(measure))
+    if (measure.within !== null && measure.within <= 0) binding.say(worthless(measure, binding))
   }
   sayWorthTaken(read, measures, binding)
   sayPlaneWanted(read, binding)
 }
 
-function worthless(measure: Measure) {
+function worthless(measure: Measure, binding: Binding) {
   const text =
-    'No reading is exact: what stands after "within" is one standard deviation and more than nothing, such as within 1/16".'
+    'No reading is exact: what stands after "within" is one standard deviation and more than nothing, such as ' +
+    binding.samples('within 1/16".')
   return message('error', 'reading-worth-nothing', measure.span, text)
 }
 
@@ -44,7 +45,7 @@ function sayWorthTaken(read: HowRead, measures: readonly Measure[], binding: Bin
   }
   const rough = measures.find((measure) => measure.about && measure.within === null)
   if (!says.about && rough !== undefined) {
-    const text = `No tape line says what "about" is worth, so ${binding.length(about.fixed)} is taken (common practice: 1/8" to 1/4").`
+    const text = `No tape line says what "about" is worth, so ${binding.length(about.fixed)} is taken (common practice: ${binding.samples('1/8" to 1/4"')}).`
     const { span } = rough
     binding.sayOnce('about', span, () => message('note', 'about-worth-taken', span, text))
   }

@@ -56,7 +56,8 @@ function sizeOf(room: Outline, line: Entry, binding: Binding): Size {
   const twice =
     (size === null ? 0 : 1) + (round === null ? 0 : 1) + ((eastWest ?? northSouth) ? 1 : 0)
   if (twice > 1) binding.say(sizeSaidTwice(line))
-  if (round === null && (eastWest === null || northSouth === null)) binding.say(sizeLacking(line))
+  if (round === null && (eastWest === null || northSouth === null))
+    binding.say(sizeLacking(line, binding))
   return { round, eastWest, northSouth }
 }
 
@@ -70,8 +71,9 @@ function sizeSaidTwice(line: Entry) {
   return message('error', 'size-said-twice', line.line.span, said)
 }
 
-function sizeLacking(line: Entry) {
-  const said = `How large is this ${line.word}? Write 8" round, or 6' 0" east-west, 3' 0" north-south.`
+function sizeLacking(line: Entry, binding: Binding) {
+  const sample = binding.samples('8" round, or 6\' 0" east-west, 3\' 0" north-south')
+  const said = `How large is this ${line.word}? Write ${sample}.`
   return message('incomplete', 'size-not-said', line.line.span, said)
 }
 
@@ -91,7 +93,7 @@ function distancesOf(room: Outline, line: Entry, binding: Binding): Distances | 
 
 function sayWhereLacking(room: Outline, line: Entry, from: Distances, binding: Binding): void {
   if (from.length < 2) {
-    const text = `Where is this ${line.word}? Write how far its nearest faces are from two walls that meet, such as 4' 0" from west, 3' 2" from north.`
+    const text = `Where is this ${line.word}? Write how far its nearest faces are from two walls that meet, such as ${binding.samples('4\' 0" from west, 3\' 2" from north')}.`
     binding.say(message('incomplete', 'place-not-said', line.line.span, text))
   } else if (from.length > 2 || areParallel(room, from)) {
     const walls = from.map(({ wall }) => room.walls[wall]!.label).join(' and ')

@@ -136,7 +136,7 @@ export function sayWhatOpeningLacks(opening: Opening, binding: Binding): void {
 /** A wall's thickness is asked for, never assumed: rooms beyond would lie wrong by as much. */
 export function sayThickness(label: string, span: Span, binding: Binding): void {
   const text =
-    `How thick is the wall at the ${label}? Write it here (4 1/2" thick), or once for the job: ` +
-    'walls 4 1/2" thick.'
+    `How thick is the wall at the ${label}? ` +
+    binding.samples('Write it here (4 1/2" thick), or once for the job: walls 4 1/2" thick.')
   binding.sayOnce('thickness', span, () => message('incomplete', 'thickness-not-said', span, text))
 }

@@ -27,8 +27,9 @@ export function faceOf(line: Entry, binding: Binding): Face | null {
   const width = size?.figure.kind === 'size' ? size.figure.nm[0] : lengthIn(wide)
   const length = size?.figure.kind === 'size' ? size.figure.nm[1] : lengthIn(long)
   if (width !== null) return plausible(line, { width, length }, binding)
-  const text =
-    'How wide is the plank? Write its face as 7" x 48", or 7" wide where the box lists the lengths.'
+  const text = binding.samples(
+    'How wide is the plank? Write its face as 7" x 48", or 7" wide where the box lists the lengths.',
+  )
   binding.say(message('incomplete', 'product-unfinished', line.line.span, text))
   return null
 }

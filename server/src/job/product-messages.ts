@@ -33,7 +33,7 @@ export function sayWanted(
   if (wanted.length === 0 || isAwaited) return
   const text =
     `${name.text} does not say yet ${allOf(wanted.map(({ what }) => what))}. Its maker does, and nobody ` +
-    `should guess it: write as in ${linesOf(wanted).join('; ')}.`
+    `should guess it: write as in ${binding.samples(linesOf(wanted).join('; '))}.`
   const weight = isUsed ? 'incomplete' : 'note'
   binding.say(message(weight, 'product-unfinished', block.line.span, text))
 }

@@ -83,7 +83,7 @@ export function sayWhatRecessLacks(
   binding: Binding,
 ): void {
   if (recess.deep === null) {
-    const text = `How deep is the ${label}? Write it as in 2' 0" deep.`
+    const text = `How deep is the ${label}? Write it as in ${binding.samples('2\' 0" deep')}.`
     binding.say(message('incomplete', 'depth-not-said', recess.span, text))
   }
   if (kind === 'closet' && place !== null && recess.thickness === null) {

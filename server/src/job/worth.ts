@@ -51,7 +51,7 @@ export function tapeAfter(before: Tape, line: Entry | null, binding: Binding): T
   const about = lengthIn(measureOf(line, 'about LENGTH'))
   const plane = choiceOf(line, TOUCHING) as Plane | null
   if (isNothing(worth?.fixed) || isNothing(about)) {
-    binding.say(worthless(line))
+    binding.say(worthless(line, binding))
     return before
   }
   return {
@@ -88,9 +88,10 @@ function isNothing(nm: Nm | null | undefined): boolean {
   return nm !== null && nm !== undefined && nm <= 0
 }
 
-function worthless(line: Entry) {
+function worthless(line: Entry, binding: Binding) {
   const text =
-    'No reading is exact: its worth is one standard deviation and more than nothing, such as 1/16".'
+    'No reading is exact: its worth is one standard deviation and more than nothing, such as ' +
+    binding.samples('1/16".')
   return message('error', 'reading-worth-nothing', line.line.span, text)
 }
 

@@ -1,7 +1,7 @@
 import { nearest } from '../facts/near.ts'
 import type { Parted } from './content.ts'
 import { exampleOf } from './examples.ts'
-import type { Form } from './forms.ts'
+import type { Form, Part } from './forms.ts'
 import type { Item } from './grammar.ts'
 import { matchForms } from './match.ts'
 import { type Reading, type Repair, sayError, shown } from './reading.ts'
@@ -125,12 +125,12 @@ function nearWord(odd: Odd): Finding | null {
 }
 
 /** What else a line takes that starts like the form meant: a reading with its roles, or a word. */
-function alsoFrom({ entered }: Odd, meant: Form): string {
+function alsoFrom({ entered, reading }: Odd, meant: Form): string {
   const kind = meant.parts[0]!.kind
   const others = entered.forms.filter((form) => form !== meant && form.parts[0]!.kind === kind)
   const shortest = others
     .filter((form) => form.parts.length > 1)
-    .map((form) => exampleOf(form.text))
+    .map((form) => exampleOf(form.text, reading.tape.style))
   return shortest.length === 0 ? '' : ` (Also: ${shortest.join('; ')}.)`
 }
 
@@ -167,15 +167,26 @@ function needsQuotes(odd: Odd): Finding | null {
 }
 
 function unknown(odd: Odd): Finding {
-  const { word } = odd.entered.word
-  const accepted = odd.entered.forms.map((form) => exampleOf(form.text))
-  const takes =
-    accepted.length === 0
-      ? `${word} stands alone on its line`
-      : `${word} takes: ${accepted.join('; ')}`
   return {
     code: 'phrase-unknown',
-    text: `"${shown(typed(odd))}" is not understood here. ${takes}.`,
+    text: `"${shown(typed(odd))}" is not understood here. ${whatItTakes(odd)}.`,
     repair: null,
   }
+}
+
+/** What the line takes that begins as the phrase does; all that it takes where nothing does. */
+function whatItTakes({ items, entered, reading }: Odd): string {
+  const { word } = entered.word
+  const [first] = items
+  if (entered.forms.length === 0) return `${word} stands alone on its line`
+  const alike = entered.forms.filter(({ parts }) => beginsAlike(first!, parts[0]!))
+  const forms = alike.length > 0 ? alike : entered.forms
+  const begun = first!.kind === 'measure' ? 'a figure' : 'a word'
+  const where = forms.length < entered.forms.length ? `, beginning with ${begun}` : ''
+  const examples = forms.map((form) => exampleOf(form.text, reading.tape.style))
+  return `${word} takes${where}: ${examples.join('; ')}`
+}
+
+function beginsAlike(item: Item, part: Part): boolean {
+  return (item.kind === 'measure') === (part.kind === 'figure')
 }

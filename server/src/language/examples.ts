@@ -1,3 +1,6 @@
+import type { UnitStyle } from '../units/length.ts'
+import { samplesIn } from '../units/samples.ts'
+
 /** What stands for each capital of a form when a message shows how it is written. */
 const SAMPLES: ReadonlyMap<string, string> = new Map([
   ['LENGTH', '2\' 0"'],
@@ -11,13 +14,14 @@ const SAMPLES: ReadonlyMap<string, string> = new Map([
   ['PATH', 'products.floor'],
 ])
 
-/** A form as a person would write it: `2' 0" from left or right`. Names stay in capitals. */
-export function exampleOf(form: string): string {
+/** A form as a person who writes in these units would: `2' 0" from left or right`. Names stay in capitals. */
+export function exampleOf(form: string, style: UnitStyle = 'feet-inches'): string {
   if (/\|[^| ]+ /.test(form) && !/[A-Z]/.test(form)) return either(form)
-  return form
+  const example = form
     .split(' ')
     .map((word) => SAMPLES.get(word) ?? either(word))
     .join(' ')
+  return samplesIn(example, style)
 }
 
 /** `a|b|c` as it is said: a, b or c. */

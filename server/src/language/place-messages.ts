@@ -1,5 +1,6 @@
 import { message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
+import { samplesIn } from '../units/samples.ts'
 import { BLANKS } from '../units/signs.ts'
 import type { Conflict } from './conflicts.ts'
 import type { DraftBlock } from './drafts.ts'
@@ -83,8 +84,8 @@ export function sayNoWord(raw: RawLine, reading: Reading): void {
   const typed = reading.text.slice(raw.start, raw.end).trimStart()
   const place = { start: raw.end - typed.length, end: raw.end }
   const said =
-    "A line starts with one of the language's words, and what belongs to it follows: north 12' 4\". " +
-    `"${shown(typed.trimEnd())}" does not.`
+    "A line starts with one of the language's words, and what belongs to it follows: " +
+    `${samplesIn('north 12\' 4"', reading.tape.style)}. "${shown(typed.trimEnd())}" does not.`
   sayError(reading, 'word-missing', place, said)
 }
 

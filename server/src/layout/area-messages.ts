@@ -2,17 +2,24 @@ import { type Message, message } from '../facts/message.ts'
 import type { Floor } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
 import type { SurveyedRoom } from '../survey/survey.ts'
+import type { UnitStyle } from '../units/length.ts'
+import { samplesIn } from '../units/samples.ts'
 import type { AreaParts } from './area-parts.ts'
 import type { RimEdge } from './floor-area.ts'
 
 /** What is to be said of a floor's area: rooms without a shape, rooms that nothing joins, open edges. */
-export function floorMessages(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Message[] {
+export function floorMessages(
+  floor: Floor,
+  parts: AreaParts,
+  rim: readonly RimEdge[],
+  units: UnitStyle,
+): Message[] {
   return [
     ...parts.missing.map(({ name, room }) =>
       message('incomplete', 'room-without-shape', name.span, withoutShape(floor, room)),
     ),
     ...emptyFloor(floor, parts, rim),
-    ...roomsApart(floor, parts),
+    ...roomsApart(floor, parts, units),
     ...edgesWithoutKind(floor, parts),
     ...wallsWithoutKind(floor, parts, rim),
   ]
@@ -38,7 +45,7 @@ function emptyFloor(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Me
 }
 
 /** Rooms that no opening of this floor joins to the first one: likely a door not written yet. */
-function roomsApart(floor: Floor, parts: AreaParts): Message[] {
+function roomsApart(floor: Floor, parts: AreaParts, units: UnitStyle): Message[] {
   const shaped = floor.rooms.filter(({ key }) =>
     parts.rooms.some(({ name }) => keyOf(name) === key),
   )
@@ -53,8 +60,8 @@ function roomsApart(floor: Floor, parts: AreaParts): Message[] {
         'rooms-apart',
         name.span,
         `No opening joins ${name.text} to ${first.text} within floor ${floor.name.text}, so it is laid ` +
-          'as an area of its own. If there is one, write it under its wall: door 30", 1\' 2" from left, ' +
-          `to ${first.text}.`,
+          'as an area of its own. If there is one, write it under its wall: ' +
+          `${samplesIn('door 30", 1\' 2" from left', units)}, to ${first.text}.`,
       ),
     )
 }

@@ -28,7 +28,7 @@ export function floorArea(job: Job, survey: Survey, floor: Floor): FloorArea {
     doorways: parts.doorways,
     jambSides: parts.jambSides,
     complete: isComplete(parts, floor),
-    messages: floorMessages(floor, parts, rings.flat()),
+    messages: floorMessages(floor, parts, rings.flat(), job.units),
   }
 }
 

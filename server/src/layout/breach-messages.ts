@@ -3,6 +3,7 @@ import type { Span } from '../facts/span.ts'
 import type { Nm, UnitStyle } from '../units/length.ts'
 import { printLength } from '../units/print.ts'
 import type { PublishedBreach, PublishedFloor, SoftRule } from './published.ts'
+import { CLEAR_OF_DOORWAY } from './zones.ts'
 
 /** The code of the warning for each rule. */
 export const BREACH_CODES: Readonly<Record<SoftRule, string>> = {
@@ -51,7 +52,7 @@ function sentence(
     case 'longest run':
       return `The floor runs ${value} ${worst.direction} the planks without a break, over the ${limit} that the product allows.`
     case 'doorway joint':
-      return `${only ? 'An end joint stands' : `${count} end joints stand`} in or within 6 in of a doorway, ${only ? '' : 'the worst '}${value} inside that stretch ${where}.`
+      return `${only ? 'An end joint stands' : `${count} end joints stand`} in or within ${printLength(CLEAR_OF_DOORWAY, units)} of a doorway, ${only ? '' : 'the worst '}${value} inside that stretch ${where}.`
   }
 }
 

@@ -6,7 +6,7 @@ import type { Band, Interval } from './problem.ts'
 import type { PublishedZone } from './published.ts'
 
 /** No end joint inside a doorway or within 6 in of it: common practice, no source. */
-const CLEAR_OF_DOORWAY: Nm = 6 * NM_PER_INCH
+export const CLEAR_OF_DOORWAY: Nm = 6 * NM_PER_INCH
 
 /**
  * The doorways of a floor in the frame of the run, longer by 6 in at both ends along the planks. An

@@ -1,6 +1,7 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Plane, Reading, Room } from '../job/job.ts'
-import type { Nm } from '../units/length.ts'
+import type { Nm, UnitStyle } from '../units/length.ts'
+import { samplesIn } from '../units/samples.ts'
 import { cross, directionOf, dot, leftOf, plus, times, type Vector } from './vector.ts'
 
 /**
@@ -28,7 +29,7 @@ export function basePlaneOf(room: Room): BasePlane {
 }
 
 /** Asked where the base's thickness matters and nobody gave it. */
-export function basePlaneMessage(room: Room): Message | null {
+export function basePlaneMessage(room: Room, style: UnitStyle): Message | null {
   const touched = touchedPlane(room)
   const planes = room.walls.map((wall) => wall.reading.plane)
   const differ = planes.some((plane) => isBaseOrWall(plane) && plane !== touched)
@@ -37,7 +38,7 @@ export function basePlaneMessage(room: Room): Message | null {
   if (!matters || room.base === null || room.base.thickness !== null) return null
   const text =
     `${room.name.text} was read to the ${touched} and its floor runs to the ${rim}: how thick is the base? ` +
-    'Write it, such as base 1/2" thick.'
+    `Write it, such as ${samplesIn('base 1/2" thick', style)}.`
   return message('incomplete', 'base-thickness-not-said', room.base.span, text)
 }
 

@@ -58,7 +58,7 @@ export function shapeOf(room: Room, style: UnitStyle): Shape {
     return without(room, 'broken', [tooLarge(room)])
   }
   const shape = room.outOfSquare ? solved(room, walls, style) : squaredUp(room, walls, style)
-  const base = basePlaneMessage(room)
+  const base = basePlaneMessage(room, style)
   const asked = base === null ? [] : [base]
   return { ...shape, messages: [...asked, ...twiceSaidMessages(room, style), ...shape.messages] }
 }
