@@ -3,7 +3,7 @@ import { printLength } from './print.ts'
 import { readLength } from './tape.ts'
 
 /** A length as sentences of ours write it: `12' 4 1/2"`, `1/4"`, `10'`. */
-const SAMPLE = /(?:[0-9]+' )?(?:[0-9]+ )?[0-9]+(?:\/[0-9]+)?"|[0-9]+'/g
+const SAMPLE = /(?:[0-9]{1,4}' )?(?:[0-9]{1,4} )?[0-9]{1,4}(?:\/[0-9]{1,2})?"|[0-9]{1,4}'/g
 
 /**
  * A sentence whose sample lengths are written in feet and inches, as a job in these units would write
