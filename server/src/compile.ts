@@ -11,7 +11,7 @@ import type { Compiled } from './report/compiled.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
-import { takeoff as count } from './takeoff/count.ts'
+import { afterMore, takeoff as count } from './takeoff/count.ts'
 import { unmetExpectations } from './takeoff/expectations.ts'
 import type { Takeoff } from './takeoff/takeoff.ts'
 
@@ -44,8 +44,9 @@ export function compile(
     ...survey.messages,
     ...laid,
   ]
-  const takeoff = count(job, survey, floors, before)
-  const expectations = takeoff.complete ? unmetExpectations(job, takeoff) : []
+  const counted = count(job, survey, floors, before)
+  const expectations = counted.complete ? unmetExpectations(job, counted) : []
+  const takeoff = afterMore(counted, expectations)
   const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
   return { root, trees, job, survey, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
 }

@@ -106,6 +106,13 @@ describe('expectations', () => {
     ])
   })
 
+  test('one that is not makes every total incomplete, and says why', () => {
+    const { takeoff } = job({ said: `  expect      ${boxes + 1n} boxes\n` })
+    expect(takeoff.complete).toBe(false)
+    expect(takeoff.products[0]!.quantities.every((one) => !one.complete)).toBe(true)
+    expect(takeoff.incompleteBecause.join(' ')).toContain(`Expected ${boxes + 1n} boxes`)
+  })
+
   test('a margin is held exactly', () => {
     // 120 1/2 sq ft lie within 1 % of 121, and not within 0.1 %.
     expect(job({ said: '  expect      121 sq ft, within 1%\n' }).exit).toBe('sound')

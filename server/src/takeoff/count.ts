@@ -16,28 +16,45 @@ export function takeoff(
   laid: readonly LaidFloor[],
   messages: readonly Message[],
 ): Takeoff {
-  const causes = messages.filter(
-    (message) => message.weight === 'error' || message.weight === 'incomplete',
-  )
-  const complete = causes.length === 0 && laid.length > 0
-  const mark = (quantity: Quantity): Quantity => (complete ? quantity : { ...quantity, complete })
   const used = job.products.filter((product) =>
     laid.some((floor) => floor.product.name.key === product.name.key),
   )
-  return {
-    floors: laid.map((floor) => {
-      const counted = floorQuantities(job, survey, floor)
-      return { ...counted, quantities: counted.quantities.map(mark) }
-    }),
+  const counted: Takeoff = {
+    floors: laid.map((floor) => floorQuantities(job, survey, floor)),
     products: used.map((product) => {
       const floors = laid.filter((floor) => floor.product.name.key === product.name.key)
-      const counted = productQuantities(product, floors)
-      return { ...counted, quantities: counted.quantities.map(mark) }
+      return productQuantities(product, floors)
     }),
-    complete,
-    incompleteBecause:
-      laid.length === 0 && causes.length === 0
-        ? ['No floor is laid: write a floor block with rooms and lay.']
-        : causes.map((cause) => cause.text),
+    complete: true,
+    incompleteBecause: [],
+  }
+  const causes = causesIn(messages)
+  if (causes.length > 0 || laid.length > 0) return incomplete(counted, causes)
+  return incomplete(counted, ['No floor is laid: write a floor block with rooms and lay.'])
+}
+
+/** The same quantities after more was said: an error, an unmet expectation too, makes none of them final. */
+export function afterMore(takeoff: Takeoff, messages: readonly Message[]): Takeoff {
+  return incomplete(takeoff, causesIn(messages))
+}
+
+function causesIn(messages: readonly Message[]): readonly string[] {
+  return messages
+    .filter(({ weight }) => weight === 'error' || weight === 'incomplete')
+    .map(({ text }) => text)
+}
+
+/** Marked incomplete for these causes; as it was where there are none. */
+function incomplete(takeoff: Takeoff, causes: readonly string[]): Takeoff {
+  if (causes.length === 0) return takeoff
+  const marked = <T extends { readonly quantities: readonly Quantity[] }>(counted: T): T => ({
+    ...counted,
+    quantities: counted.quantities.map((quantity) => ({ ...quantity, complete: false })),
+  })
+  return {
+    floors: takeoff.floors.map(marked),
+    products: takeoff.products.map(marked),
+    complete: false,
+    incompleteBecause: [...takeoff.incompleteBecause, ...causes],
   }
 }
