@@ -1,0 +1,63 @@
+import type { Nm } from './lengths.ts'
+import { compare, floor, half, minus, over, plus, type Ratio, ratio } from './ratio.ts'
+import { between, extentOf, hangingTogether, heightAt, type Region } from './region.ts'
+
+/** A course: the strip between two seams, numbered from 1 upwards. */
+export interface Course {
+  readonly course: number
+  readonly low: Ratio
+  readonly high: Ratio
+  /** The parts of it that hang together, from low u on. */
+  readonly stretches: readonly Region[]
+}
+
+/** Every course that the covered area reaches into; `seam` is one seam's v. */
+export function coursesOf(covered: Region, seam: Nm, width: Nm): readonly Course[] {
+  if (covered.length === 0) return []
+  const [least, most] = extentOf(covered).v
+  const lowest = seam + floor(over(minus(least, ratio(seam)), ratio(width))) * width
+  const courses: Course[] = []
+  for (let low = lowest; compare(ratio(low), most) < 0; low += width) {
+    const strip = between(covered, ratio(low), ratio(low + width))
+    const stretches = hangingTogether(strip).toSorted((a, b) =>
+      compare(extentOf(a).u[0], extentOf(b).u[0]),
+    )
+    courses.push({
+      course: courses.length + 1,
+      low: ratio(low),
+      high: ratio(low + width),
+      stretches,
+    })
+  }
+  return courses
+}
+
+const SNAP = 1000n
+
+/** The covered area with each level side within 1000 nm of a seam moved onto it. */
+export function ontoSeams(covered: Region, seam: Nm, width: Nm): Region {
+  const moved = (y: Ratio): Ratio => {
+    const courses = floor(over(plus(minus(y, ratio(seam)), half(ratio(width))), ratio(width)))
+    const nearest = ratio(seam + courses * width)
+    const off = minus(y, nearest)
+    return compare({ n: off.n < 0n ? -off.n : off.n, d: off.d }, ratio(SNAP)) <= 0 ? nearest : y
+  }
+  return covered.map((slice) => {
+    const [low, high] = [slice.low, slice.high].map(({ a, b }) => ({
+      a: { x: a.x, y: moved(a.y) },
+      b: { x: b.x, y: moved(b.y) },
+    }))
+    return low && high ? { ...slice, low, high } : slice
+  })
+}
+
+/** Whether a region holds a place that lies on none of its lines. */
+export function holds(region: Region, u: Ratio, v: Ratio): boolean {
+  return region.some(
+    ({ from, to, low, high }) =>
+      compare(from, u) <= 0 &&
+      compare(u, to) <= 0 &&
+      compare(heightAt(low, u), v) < 0 &&
+      compare(v, heightAt(high, u)) < 0,
+  )
+}

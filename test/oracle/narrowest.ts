@@ -1,0 +1,79 @@
+import { compare, minus, type Ratio, ratio, same } from './ratio.ts'
+import { distinct, heightAt, larger, type Region, type Slice, smaller } from './region.ts'
+
+/** At most this wide a side counts as a point. */
+const POINT = ratio(1000n)
+
+interface Trapezium {
+  readonly slice: Slice
+  readonly left: Ratio
+  readonly right: Ratio
+}
+
+/** How narrow a piece is where it is narrowest; null where nothing of it counts. */
+export function narrowest(piece: Region, shortest: Ratio): Ratio | null {
+  const all = trapeziums(piece)
+  const points = all.flatMap((one) => [pointFrom(one, all, 'left'), pointFrom(one, all, 'right')])
+  const tapering = new Set(points.flat())
+  const widths = [
+    ...points.flatMap((point) => (point.length === 0 ? [] : widest(point, shortest))),
+    ...all
+      .filter((one) => !tapering.has(one) && !isThread(one))
+      .map(({ left, right }) => smaller(left, right)),
+  ]
+  return widths.length === 0 ? null : widths.reduce(smaller)
+}
+
+/** The piece cut at every u of its vertices. */
+function trapeziums(piece: Region): readonly Trapezium[] {
+  const places = distinct(piece.flatMap(({ from, to }) => [from, to]))
+  return piece.flatMap((slice) => {
+    const inner = places.filter((x) => compare(slice.from, x) < 0 && compare(x, slice.to) < 0)
+    const cuts = [slice.from, ...inner, slice.to]
+    return cuts.slice(1).map((to, i) => {
+      const part = { ...slice, from: cuts[i] ?? to, to }
+      return { slice: part, left: widthAt(part, part.from), right: widthAt(part, to) }
+    })
+  })
+}
+
+const widthAt = ({ low, high }: Slice, x: Ratio): Ratio =>
+  minus(heightAt(high, x), heightAt(low, x))
+const isThin = (width: Ratio): boolean => compare(width, POINT) <= 0
+const isThread = ({ left, right }: Trapezium): boolean => isThin(left) && isThin(right)
+
+/** From a point at one side all trapeziums that go on from each other and never get narrower. */
+function pointFrom(
+  first: Trapezium,
+  all: readonly Trapezium[],
+  side: 'left' | 'right',
+): readonly Trapezium[] {
+  const far = side === 'left' ? 'right' : 'left'
+  if (!isThin(first[side]) || isThin(first[far])) return []
+  const point = [first]
+  for (let last: Trapezium | undefined = first; last !== undefined; ) {
+    const end: Trapezium = last
+    last = all.find((next) => goesOn(end, next, side) && compare(next[far], next[side]) >= 0)
+    if (last !== undefined) point.push(last)
+  }
+  return point
+}
+
+/** The whole side of the one is the whole side of the next. */
+function goesOn(one: Trapezium, next: Trapezium, side: 'left' | 'right'): boolean {
+  const at = side === 'left' ? one.slice.to : one.slice.from
+  const start = side === 'left' ? next.slice.from : next.slice.to
+  return (
+    same(at, start) &&
+    same(heightAt(one.slice.low, at), heightAt(next.slice.low, at)) &&
+    same(heightAt(one.slice.high, at), heightAt(next.slice.high, at))
+  )
+}
+
+/** Of a point the widest width; nothing where it is no longer than the limit. */
+function widest(point: readonly Trapezium[], shortest: Ratio): readonly Ratio[] {
+  const from = point.map(({ slice }) => slice.from).reduce(smaller)
+  const to = point.map(({ slice }) => slice.to).reduce(larger)
+  if (compare(minus(to, from), shortest) <= 0) return []
+  return [point.flatMap(({ left, right }) => [left, right]).reduce(larger)]
+}
