@@ -173,7 +173,7 @@ describe('edges', () => {
   })
 
   it('the same doorways told from both rooms are not counted twice', () => {
-    const text = floor('rooms hall', 'edge hall to bath').replace(
+    const text = floor('rooms hall', 'edge hall to bath, with end cap').replace(
       'room bath\n',
       "room bath\n  north 8'\n  east 8'\n  south 8'\n    door 30\", 2' from left, to hall\n  west 8'\n",
     )

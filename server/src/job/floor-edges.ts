@@ -65,7 +65,14 @@ function outsideOf(scope: FloorScope, names: readonly Name[]): string {
 /** An `edge` line: what the rim meets at a wall, a doorway or a stair. */
 export function edgeOf(line: Entry, scope: FloorScope, binding: Binding): FloorEdge | null {
   const where = placeOf(line, scope, binding)
-  return where === null ? null : { ...edgeSaid(line), where }
+  if (where === null) return null
+  const edge = edgeSaid(line)
+  if (edge.kind !== null || edge.trim !== null || saysGap(line)) return { ...edge, where }
+  return stillNeeds(
+    line,
+    'what the floor meets there, such as tub, with end cap, or 3/8" gap',
+    binding,
+  )
 }
 
 function edgeSaid(line: Entry): EdgeSaid {
@@ -75,6 +82,11 @@ function edgeSaid(line: Entry): EdgeSaid {
     trim: nameOf(line, 'with TRIM')?.text ?? null,
     span: line.line.span,
   }
+}
+
+/** A gap that is still asked for is said too. */
+function saysGap(line: Entry): boolean {
+  return measureOf(line, 'LENGTH gap') !== null
 }
 
 function placeOf(line: Entry, scope: FloorScope, binding: Binding): FloorEdge['where'] | null {

@@ -49,7 +49,7 @@ function readFigure(
     case 'COUNT': {
       const value = numberOf(first, text, base, reading)
       if (value === null || value.d === 1n) return value && { kind: 'number', value, text }
-      return notWhole(first, base, reading)
+      return notWhole(first, value, base, reading)
     }
     case 'NUMBER': {
       const value = numberOf(first, text, base, reading)
@@ -102,18 +102,25 @@ function numberOf(token: IToken, text: string, base: number, reading: Reading): 
   return null
 }
 
-function notWhole(token: IToken, base: number, reading: Reading): null {
-  const said = `${token.image} is not a whole number. Planks, boxes and pieces are counted: write such as 9.`
+function notWhole(token: IToken, value: Ratio, base: number, reading: Reading): null {
+  const below = value.n / value.d
+  const said = `${token.image} is not a whole number, and this is counted in whole ones. ${below} or ${below + 1n}?`
   sayError(reading, 'number-not-whole', placeOf(token, base), said)
   return null
 }
 
-const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
+
+/** How many days a month has (ISO 8601: every fourth year is a leap year, of full hundreds every fourth). */
+function daysOf(year: bigint, month: bigint): number | undefined {
+  const isLeap = year % 4n === 0n && (year % 100n !== 0n || year % 400n === 0n)
+  return isLeap && month === 2n ? 29 : DAYS.find((_, index) => BigInt(index + 1) === month)
+}
 
 /** Dates are text and are never reckoned with; a day that no calendar has is a slip all the same. */
 function dateOf(token: IToken, base: number, reading: Reading): Figure | null {
-  const [, month, day] = token.image.split('-').map((part) => readDecimal(part)!.n)
-  const days = DAYS.find((_, index) => BigInt(index + 1) === month)
+  const [year, month, day] = token.image.split('-').map((part) => readDecimal(part)!.n)
+  const days = daysOf(year!, month!)
   if (days !== undefined && day! >= 1n && day! <= BigInt(days)) {
     return { kind: 'date', text: token.image }
   }
