@@ -21,7 +21,12 @@ export function boundary<T extends Line>(
     while (line && !used.has(line)) {
       used.add(line)
       ring.push(line)
-      line = next(line, leaving, used)
+      // The start is a choice too, or a ring begun where two touch would run on into the other.
+      const choices: readonly T[] = leaving.get(keyOf(line.to)) ?? []
+      line = leftmost(
+        line,
+        choices.filter((choice) => choice === start || !used.has(choice)),
+      )
     }
     rings.push(ring)
   }
@@ -62,12 +67,7 @@ function byStart<T extends Line>(lines: readonly T[]): Map<string, T[]> {
   return leaving
 }
 
-function next<T extends Line>(
-  line: T,
-  leaving: ReadonlyMap<string, readonly T[]>,
-  used: ReadonlySet<T>,
-): T | undefined {
-  const choices = (leaving.get(keyOf(line.to)) ?? []).filter((choice) => !used.has(choice))
+function leftmost<T extends Line>(line: T, choices: readonly T[]): T | undefined {
   return choices.reduce<T | undefined>(
     (best, choice) => (best && !leftOf(line, choice, best) ? best : choice),
     undefined,
