@@ -40,8 +40,8 @@ describe('the units of the file', () => {
   })
 })
 
-test('a number that is no length is refused for its digits and points, and may be negative', () => {
-  expect(refuseNumber('-4')).toBeNull()
+test('a number that is no length is refused for its digits, points and sign', () => {
+  expect(refuseNumber('-4')?.code).toBe('number-unreadable')
   expect(refuseNumber('12.5')).toBeNull()
   const codes = ['1'.repeat(41), '١٢', '1,5', '.5'].map((text) => refuseNumber(text)?.code)
   expect(codes).toEqual(['number-too-long', 'digits-not-plain', 'comma-in-number', 'point-astray'])

@@ -1,6 +1,6 @@
 import { nearest } from '../facts/near.ts'
 import type { Parted } from './content.ts'
-import { exampleOf } from './examples.ts'
+import { exampleOf, exampleOn } from './examples.ts'
 import type { Form, Part } from './forms.ts'
 import type { Item } from './grammar.ts'
 import { matchForms } from './match.ts'
@@ -33,7 +33,14 @@ export function diagnose(items: readonly Item[], parted: Parted): void {
 const MOST_ITEMS = 40
 
 function likeliest(odd: Odd): Finding | null {
-  return letterInNumber(odd) ?? commaMissing(odd) ?? nearWord(odd) ?? needsQuotes(odd)
+  return (
+    letterInNumber(odd) ??
+    markUnknown(odd) ??
+    numberWithSigns(odd) ??
+    commaMissing(odd) ??
+    nearWord(odd) ??
+    needsQuotes(odd)
+  )
 }
 
 const startOf = (odd: Odd): number => odd.base + odd.items[0]!.start
@@ -65,6 +72,50 @@ function letterInNumber(odd: Odd): Finding | null {
       title: `Write ${plain}`,
       text: plain,
     },
+  }
+}
+
+/** Signs that some keyboards and word processors put for a foot mark, for an inch mark, and for neither. */
+const LIKE_FOOT = /[´`\u201a\u201b\u2035\u2039\u203a]/g
+const LIKE_INCH = /[¨\u02dd\u201e\u201f\u2036\u00ab\u00bb\u301d-\u301f]/g
+const LIKE_NEITHER = /[\u2034\u2037\u2057]/
+const LIKE_A_MARK = new RegExp(
+  `^(?:${LIKE_FOOT.source}|${LIKE_INCH.source}|${LIKE_NEITHER.source})$`,
+)
+
+/** `12´`: a sign straight behind a figure that looks like a foot or an inch mark. */
+function markUnknown(odd: Odd): Finding | null {
+  const item = odd.items.find(
+    (found, at) => isMarkLike(found) && found.start === odd.items[at - 1]?.end,
+  )
+  if (item?.kind !== 'word') return null
+  const whole = typed(odd)
+  const meant = whole.replace(LIKE_INCH, '"').replace(LIKE_FOOT, (_, at: number) => {
+    const before = whole.slice(0, at)
+    return /'/.test(before) || before.search(LIKE_FOOT) >= 0 ? '"' : "'"
+  })
+  const isSure = !LIKE_NEITHER.test(whole)
+  return {
+    code: 'mark-unknown',
+    text: `${item.text} is no mark of a length. A foot mark is ', an inch mark is ".${isSure ? ` ${shown(meant)}?` : ''}`,
+    repair: isSure
+      ? { start: startOf(odd), end: endOf(odd), title: `Write ${shown(meant)}`, text: meant }
+      : null,
+  }
+}
+
+function isMarkLike(item: Item): boolean {
+  return item.kind === 'word' && LIKE_A_MARK.test(item.text)
+}
+
+/** `1e3`, `1_000`: a phrase that begins with digits and goes on with what stands in no number. */
+function numberWithSigns({ items }: Odd): Finding | null {
+  const [first] = items
+  if (first?.kind !== 'word' || !/^[0-9]/.test(first.text)) return null
+  return {
+    code: 'number-unreadable',
+    text: `${shown(first.text)} is no number that can be read here. A number has the digits 0 to 9, no comma and at most one point: 1250 or 12.5.`,
+    repair: null,
   }
 }
 
@@ -183,7 +234,7 @@ function whatItTakes({ items, entered, reading }: Odd): string {
   const forms = alike.length > 0 ? alike : entered.forms
   const begun = first!.kind === 'measure' ? 'a figure' : 'a word'
   const where = forms.length < entered.forms.length ? `, beginning with ${begun}` : ''
-  const examples = forms.map((form) => exampleOf(form.text, reading.tape.style))
+  const examples = forms.map((form) => exampleOn(word, form.text, reading.tape.style))
   return `${word} takes${where}: ${examples.join('; ')}`
 }
 

@@ -24,6 +24,11 @@ export function exampleOf(form: string, style: UnitStyle = 'feet-inches'): strin
   return samplesIn(example, style)
 }
 
+/** The example of a form on the line of one word: the version of the language is the one that there is. */
+export function exampleOn(word: string, form: string, style: UnitStyle): string {
+  return word === 'floorscribe' ? '1' : exampleOf(form, style)
+}
+
 /** `a|b|c` as it is said: a, b or c. */
 function either(choice: string): string {
   const options = choice.split('|')

@@ -22,6 +22,11 @@ export function checkFileLine(entry: Draft, above: readonly Draft[], reading: Re
 function checkVersion(entry: Draft, reading: Reading): void {
   const figure = entry.phrases[0]?.measures[0]?.figure
   if (figure?.kind !== 'number' || figure.value.n === VERSION) return
+  if (figure.value.n < VERSION) {
+    const said = `There is no floorscribe ${figure.text}. This release reads floorscribe ${VERSION}, the first.`
+    sayError(reading, 'version-unknown', entry.phrases[0]!.span, said)
+    return
+  }
   const said = `This file says floorscribe ${figure.text}, and this release reads floorscribe ${VERSION}. Words that came later are not understood; all others mean what they always did.`
   reading.say(message('warning', 'version-later', entry.line.span, said))
 }

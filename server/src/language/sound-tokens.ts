@@ -20,11 +20,21 @@ export function soundTokens(
     const place = { start: rest.base + token.startOffset, end: rest.base + endOfToken(token) }
     if (kind === 'blank' || kind === 'comment') continue
     if (kind === 'stuck hash') sayStuckHash(token, place, reading)
-    else if (kind === 'open quote') sayOpenQuote(token, place, reading)
-    else tokens.push(token)
+    else if (kind === 'open quote') {
+      // The inch mark of a figure that cannot be read, which is said of the figure.
+      if (!isMarkOf(tokens.at(-1), token)) sayOpenQuote(token, place, reading)
+    } else tokens.push(token)
     whole &&= kind !== 'stuck hash' && kind !== 'open quote'
   }
   return { tokens, whole }
+}
+
+function isMarkOf(before: IToken | undefined, mark: IToken): boolean {
+  return (
+    before?.tokenType.name === 'word' &&
+    endOfToken(before) === mark.startOffset &&
+    /^[0-9]/.test(before.image)
+  )
 }
 
 function sayStuckHash(token: IToken, place: Place, reading: Reading): void {

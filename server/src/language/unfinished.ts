@@ -1,6 +1,6 @@
 import { message } from '../facts/message.ts'
 import type { Rest } from './content.ts'
-import { exampleOf } from './examples.ts'
+import { exampleOn } from './examples.ts'
 import { type Reading, spanOf } from './reading.ts'
 import type { Entered } from './vocabulary.ts'
 
@@ -9,7 +9,7 @@ export function sayUnfinished(entered: Entered, rest: Rest, reading: Reading): v
   const { word, needs } = entered.word
   const main = needs?.[0] ?? ''
   const asked = main === 'LENGTH' ? ', or ? while it is still to be taken' : ''
-  const said = `${word} still needs ${needsInWords(main)}, such as ${exampleOf(main, reading.tape.style)}${asked}.`
+  const said = `${word} still needs ${needsInWords(main)}, such as ${exampleOn(word, main, reading.tape.style)}${asked}.`
   const span = spanOf(reading, rest.base - word.length, rest.base)
   reading.say(message('incomplete', 'line-unfinished', span, said))
 }

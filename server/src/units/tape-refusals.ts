@@ -22,7 +22,7 @@ export function refuseText(text: string): Refusal | null {
 
 /** The same for a number that is no length. */
 export function refuseNumber(text: string): Refusal | null {
-  return tooLong(text) ?? foreignDigits(text) ?? comma(text) ?? point(text)
+  return tooLong(text) ?? foreignDigits(text) ?? negativeNumber(text) ?? comma(text) ?? point(text)
 }
 
 function tooLong(text: string): Refusal | null {
@@ -69,6 +69,13 @@ function negative(text: string): Refusal | null {
     `A length is never less than nothing. Write ${plain}, and say which side it lies on in words, such as from left or south.`,
     plain,
   )
+}
+
+function negativeNumber(text: string): Refusal | null {
+  if (!LEADING_DASH.test(text)) return null
+  const plain = text.replace(LEADING_DASH, '')
+  const said = `${text} is less than nothing, and no number here is. Write ${plain}, or leave it out.`
+  return refusal('number-unreadable', said)
 }
 
 function comma(text: string): Refusal | null {
