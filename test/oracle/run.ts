@@ -2,7 +2,7 @@ import type { House } from './house.ts'
 import type { Floor, Product } from './job.ts'
 import type { Side } from './patch.ts'
 import { cross, dot, less, type Point, point, sameSpot } from './point.ts'
-import { compare, minus, plus, type Ratio } from './ratio.ts'
+import { compare, floor, half, minus, over, plus, type Ratio, ratio, size, ZERO } from './ratio.ts'
 import { WAYS, wallNamed } from './read-room.ts'
 import { larger, smaller } from './region.ts'
 import { faceOf } from './shape.ts'
@@ -16,7 +16,7 @@ export interface Run {
 
 /** The direction of the planks and the start, as the floor says them or as they are chosen. */
 export function runOf(house: House, floor: Floor, rim: readonly Side[]): Run | null {
-  const along = alongOf(house, floor)
+  const along = alongOf(house, floor, rim)
   const edges = edgesOf(rim).filter((side) => cross(less(side.to, side.from), along).n === 0n)
   const said = edges.filter((edge) => isStart(house, floor, edge))
   const edge = longest(said.length > 0 ? said : edges)
@@ -24,7 +24,7 @@ export function runOf(house: House, floor: Floor, rim: readonly Side[]): Run | n
   return { axis: less(edge.from, edge.to), start: edge.wall, edge }
 }
 
-function alongOf({ rooms }: House, { running, rooms: laid }: Floor): Point {
+function alongOf({ rooms }: House, { running, rooms: laid }: Floor, rim: readonly Side[]): Point {
   if (running === 'east-west') return point(1n, 0n)
   if (running === 'north-south') return point(0n, 1n)
   if (running === 'north-east') return point(1n, 1n)
@@ -36,17 +36,19 @@ function alongOf({ rooms }: House, { running, rooms: laid }: Floor): Point {
     const { left, right } = faceOf(room.shape, place)
     return less(right, left)
   }
-  return longestBoxSide(rooms.filter(({ shape }) => laid.includes(shape.room.key)))
+  return longestBoxSide(laid.map((key) => rim.filter(({ wall }) => wall?.room === key)))
 }
 
 /** Along the longest side of any room's box; east-west of two alike. */
-function longestBoxSide(rooms: House['rooms']): Point {
-  const sizes = rooms.map(({ shape }) => {
-    const [xs, ys] = [shape.rim.map(({ x }) => x), shape.rim.map(({ y }) => y)]
-    return { wide: span(xs), tall: span(ys) }
-  })
-  const wide = sizes.map((size) => size.wide).reduce(larger)
-  const tall = sizes.map((size) => size.tall).reduce(larger)
+function longestBoxSide(rooms: readonly (readonly Side[])[]): Point {
+  const sizes = rooms
+    .filter((sides) => sides.length > 0)
+    .map((sides) => {
+      const ends = sides.flatMap(({ from, to }) => [from, to])
+      return { wide: span(ends.map(({ x }) => x)), tall: span(ends.map(({ y }) => y)) }
+    })
+  const wide = sizes.map((box) => box.wide).reduce(larger, ZERO)
+  const tall = sizes.map((box) => box.tall).reduce(larger, ZERO)
   return compare(wide, tall) >= 0 ? point(1n, 0n) : point(0n, 1n)
 }
 
@@ -124,24 +126,30 @@ function fromLowest(ring: Side[]): Side[] {
 const lowestFirst = (a: Side | undefined, b: Side | undefined): number =>
   a && b ? compare(a.from.y, b.from.y) || compare(a.from.x, b.from.x) : 0
 
-/** From the start wall to the longest edge of its room that faces it, less both gaps. */
+/**
+ * From the start wall to the longest edge of its room that faces it, less both gaps; null where none
+ * does. `start` is where the first course ends at the start wall.
+ */
 export interface ClearWidth {
   readonly start: Ratio
-  readonly most: Ratio
+  readonly most: Ratio | null
   readonly varies: Ratio
 }
 
-/** `turned` is the rim in the frame of the run. */
-export function clearWidth({ start }: Run, turned: readonly Side[]): ClearWidth | null {
-  const edges = edgesOf(turned).filter(({ wall }) => wall !== null && wall.room === start?.room)
-  const starts = edges.filter((edge) => edge.wall?.place === start?.place && runs(edge) < 0)
-  const facing = longest(edges.filter((edge) => runs(edge) > 0 && isAlong(edge)))
-  if (starts.length === 0 || facing === null) return null
-  const high = starts.flatMap(({ from, to, gap }) =>
-    [from.y, to.y].map((y) => minus(y, { n: gap, d: 1n })),
-  )
-  const low = [facing.from.y, facing.to.y].map((y) => plus(y, { n: facing.gap, d: 1n }))
+/** `turned` is the rim in the frame of the run, side for side. */
+export function clearWidth(
+  { start, edge }: Run,
+  rim: readonly Side[],
+  turned: readonly Side[],
+): ClearWidth {
+  const edges = turned.filter(({ wall }) => wall !== null && wall.room === start?.room)
+  const starts = edges.filter((one) => one.wall?.place === start?.place && runs(one) < 0)
+  const facing = longest(edges.filter((one) => runs(one) > 0 && isAlong(one)))
+  const from = starts.length > 0 ? starts : turned.filter((_, i) => rim[i] === edge)
+  const high = from.flatMap((one) => [one.from.y, one.to.y].map((y) => minus(y, ratio(one.gap))))
   const [most, least] = [high.reduce(larger), high.reduce(smaller)]
+  if (facing === null) return { start: most, most: null, varies: ZERO }
+  const low = [facing.from.y, facing.to.y].map((y) => plus(y, ratio(facing.gap)))
   const widest = minus(most, low.reduce(smaller))
   return { start: most, most: widest, varies: minus(widest, minus(least, low.reduce(larger))) }
 }
@@ -152,7 +160,7 @@ const runs = ({ from, to }: Side): number => compare(to.x, from.x)
 /** No further off the run than half a right angle. */
 const isAlong = ({ from, to }: Side): boolean => {
   const [u, v] = [minus(to.x, from.x), minus(to.y, from.y)]
-  return compare({ n: v.n < 0n ? -v.n : v.n, d: v.d }, { n: u.n < 0n ? -u.n : u.n, d: u.d }) <= 0
+  return compare(size(v), size(u)) <= 0
 }
 
 /** How the width is shared between first and last course. */
@@ -163,24 +171,24 @@ export interface Balance {
   readonly last: Ratio
 }
 
-export function balanceOf({ most, varies }: ClearWidth, { width, narrowestRip }: Product): Balance {
-  const plank = { n: width, d: 1n }
-  const whole = most.n / (most.d * width)
-  const rest = minus(most, { n: whole * width, d: 1n })
+export function balanceOf(most: Ratio, varies: Ratio, { width, narrowestRip }: Product): Balance {
+  const plank = ratio(width)
+  const whole = floor(over(most, plank))
+  const rest = minus(most, ratio(whole * width))
   if (rest.n === 0n) return { full: whole - 2n, first: plank, last: plank }
   if (whole === 0n) return { full: 0n, first: most, last: most }
   const shared = plus(plank, rest)
-  const wished = larger({ n: shared.n, d: shared.d * 2n }, plus({ n: narrowestRip, d: 1n }, varies))
-  const last = smaller(smaller(wished, plank), minus(shared, { n: narrowestRip, d: 1n }))
+  const wished = larger(half(shared), plus(ratio(narrowestRip), varies))
+  const last = smaller(smaller(wished, plank), minus(shared, ratio(narrowestRip)))
   return { full: whole - 1n, first: minus(shared, last), last }
 }
 
 /** v by which a shift moves the line: its part across the planks. */
 export function shiftAcross({ shift }: Floor, axis: Point): Ratio {
-  if (shift === null) return { n: 0n, d: 1n }
+  if (shift === null) return ZERO
   const place = WAYS.indexOf(shift.way)
   const east = [0n, 1n, 1n, 1n, 0n, -1n, -1n, -1n][place] ?? 0n
   const north = [1n, 1n, 0n, -1n, -1n, -1n, 0n, 1n][place] ?? 0n
-  const side = compare(cross(axis, point(east, north)), { n: 0n, d: 1n })
-  return { n: shift.by * BigInt(side), d: 1n }
+  const side = compare(cross(axis, point(east, north)), ZERO)
+  return ratio(shift.by * BigInt(side))
 }

@@ -1,0 +1,332 @@
+import type { Breach } from './breaches.ts'
+import type { House } from './house.ts'
+import type { Job } from './job.ts'
+import type { Blank } from './laying.ts'
+import { regionWithin } from './laying.ts'
+import { laidTooEarly, overcutPlanks, usedBy } from './planks.ts'
+import { cross, dot, point, twiceArea } from './point.ts'
+import type { PublishedFloor, PublishedPiece } from './published.ts'
+import {
+  compare,
+  floor,
+  half,
+  minus,
+  over,
+  plus,
+  type Ratio,
+  ratio,
+  round,
+  same,
+  size,
+  times,
+  ZERO,
+} from './ratio.ts'
+import { areaOf, extentOf, type Region } from './region.ts'
+import { areaWithin } from './rim.ts'
+import { balanceOf, clearWidth, shiftAcross } from './run.ts'
+import { byPercentage, inSquareFeet, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
+import { asNumber } from './turns.ts'
+import { type Working, workOut } from './working.ts'
+
+/** A number of the product beside its own, as the command line's JSON has it. */
+export interface Quantity {
+  readonly key: string
+  readonly room: string | null
+  readonly value: { readonly n: bigint; readonly d: bigint } | null
+}
+
+export interface Result {
+  readonly floors: readonly PublishedFloor[]
+  readonly quantities: ReadonlyMap<string, readonly Quantity[]>
+  readonly orders: ReadonlyMap<string, readonly Quantity[]>
+  /** Whether a note says that the line was moved. */
+  readonly isLineMoved: (floor: string) => boolean
+}
+
+/** How near two numbers must be: to the digit, or within so many nanometres. */
+export interface Nearness {
+  readonly isExact: boolean
+  readonly nm: bigint
+}
+
+export const TO_THE_DIGIT: Nearness = { isExact: true, nm: 0n }
+
+/** Every number that differs, said in words; nothing where all agree. */
+export function disagreements(
+  job: Job,
+  house: House,
+  result: Result,
+  near: Nearness,
+): readonly string[] {
+  const said: string[] = []
+  const used = new Map<string, Used[]>()
+  for (const floor of job.floors) {
+    const published = result.floors.find((one) => one.floor === floor.key)
+    const working = published ? workOut(job, house, floor, published) : null
+    if (!published || working === null) continue
+    const tell = (text: string) => said.push(`${floor.key}: ${text}`)
+    compareFloor(job, working, published, result, near, tell)
+    used.set(floor.product, [...(used.get(floor.product) ?? []), usedBy(published)])
+  }
+  for (const [key, floors] of used) {
+    const product = job.products.find((one) => one.key === key)
+    if (product)
+      compareOrder(orderOf(floors, product), result.orders.get(key) ?? [], (text) =>
+        said.push(`${key}: ${text}`),
+      )
+  }
+  return said
+}
+
+type Tell = (text: string) => void
+
+function compareFloor(
+  job: Job,
+  working: Working,
+  published: PublishedFloor,
+  result: Result,
+  near: Nearness,
+  tell: Tell,
+): void {
+  compareRun(working, published, result.isLineMoved(working.floor.key), near, tell)
+  compareCourses(working, published, tell)
+  const numbered = comparePieces(working, published, near, tell)
+  compareJoints(working, published, numbered, near, tell)
+  compareBreaches(working, published, numbered, near, tell)
+  for (const plank of overcutPlanks(published, working.product))
+    tell(`plank ${plank} gives more than it has`)
+  for (const plank of laidTooEarly(published))
+    tell(`plank ${plank}: a rest is laid in the course it is cut in`)
+  compareQuantities(
+    job,
+    working,
+    published,
+    result.quantities.get(working.floor.key) ?? [],
+    near,
+    tell,
+  )
+}
+
+function compareRun(
+  { run, rim, turned, floor: said, product }: Working,
+  { frame, courses }: PublishedFloor,
+  isMoved: boolean,
+  near: Nearness,
+  tell: Tell,
+): void {
+  const shown = point(BigInt(frame.east), BigInt(frame.north))
+  const off = over(cross(run.axis, shown), dot(run.axis, shown))
+  if (
+    compare(dot(run.axis, shown), ZERO) <= 0 ||
+    compare(times(size(off), ratio(10n ** 9n)), ratio(1n)) > 0
+  ) {
+    tell(`runs ${asText(run.axis.x)} ${asText(run.axis.y)}, product ${frame.east} ${frame.north}`)
+    return
+  }
+  if (isMoved) return
+  const width = clearWidth(run, rim, turned)
+  const line =
+    width.most === null
+      ? width.start
+      : minus(width.start, ratio(round(balanceOf(width.most, width.varies, product).first)))
+  const seam = plus(line, shiftAcross(said, run.axis))
+  const rest = minus(ratio(BigInt(courses[0]?.low ?? 0)), seam)
+  const away = minus(rest, ratio(round(over(rest, ratio(product.width))) * product.width))
+  if (!isNear(away, ZERO, near)) tell(`line ${asText(away)} off`)
+}
+
+function compareCourses({ courses }: Working, published: PublishedFloor, tell: Tell): void {
+  const own = courses.map(({ low, high }) => `${low.n}..${high.n}`)
+  const theirs = published.courses.map(({ low, high }) => `${low}..${high}`)
+  if (own.join() !== theirs.join())
+    tell(`courses ${own.length} from ${own[0]}, product ${theirs.length} from ${theirs[0]}`)
+}
+
+/** Each piece of the oracle by the number that the product gave the same piece. */
+type Numbered = ReadonlyMap<Region, PublishedPiece>
+
+function comparePieces(
+  { laying }: Working,
+  { pieces }: PublishedFloor,
+  near: Nearness,
+  tell: Tell,
+): Numbered {
+  const numbered = new Map<Region, PublishedPiece>()
+  const left = new Set(pieces)
+  for (const blank of laying.blanks) {
+    for (const piece of blank.pieces) {
+      const found = blank.published.find(
+        (one) => left.has(one) && isSamePiece(piece, regionWithin(one.ring), near),
+      )
+      if (found === undefined) {
+        tell(`course ${blank.course}: no piece ${boxText(piece)}`)
+        continue
+      }
+      left.delete(found)
+      numbered.set(piece, found)
+    }
+    compareSpans(blank, near, tell)
+  }
+  for (const { piece, course } of left) tell(`course ${course}: piece ${piece} is not made so`)
+  return numbered
+}
+
+function isSamePiece(a: Region, b: Region, near: Nearness): boolean {
+  if (near.isExact) return shapeText(a) === shapeText(b)
+  const [one, two] = [extentOf(a), extentOf(b)]
+  const sides = (box: typeof one) => [...box.u, ...box.v]
+  const around = plus(minus(one.u[1], one.u[0]), minus(one.v[1], one.v[0]))
+  return (
+    sides(one).every((side, i) => isNear(side, sides(two)[i] ?? ZERO, near)) &&
+    isWithin(areaOf(a), areaOf(b), times(times(around, ratio(2n)), ratio(near.nm)))
+  )
+}
+
+function shapeText(region: Region): string {
+  const text = (a: Ratio) => (a.d === 1n ? `${a.n}` : `${a.n}/${a.d}`)
+  return region
+    .map(({ from, to, low, high }) =>
+      [from, to, low.a.y, low.b.y, high.a.y, high.b.y].map(text).join(),
+    )
+    .toSorted()
+    .join(' ')
+}
+
+/** The span that a blank takes of its plank is the box around its pieces. */
+function compareSpans({ published, pieces, course }: Blank, near: Nearness, tell: Tell): void {
+  if (published.length === 0 || pieces.length === 0) return
+  const { u, v } = extentOf(pieces.flat())
+  const long = spanOf(published.map(({ along }) => along))
+  const wide = spanOf(published.map(({ across }) => across))
+  if (!isNear(minus(u[1], u[0]), long, near))
+    tell(`course ${course}: a blank ${asText(minus(u[1], u[0]))} long takes ${asText(long)}`)
+  if (!isNear(minus(v[1], v[0]), wide, near))
+    tell(`course ${course}: a blank ${asText(minus(v[1], v[0]))} wide takes ${asText(wide)}`)
+}
+
+function spanOf(spans: readonly (readonly [number, number])[]): Ratio {
+  return ratio(
+    BigInt(Math.max(...spans.map(([, to]) => to)) - Math.min(...spans.map(([from]) => from))),
+  )
+}
+
+function compareJoints(
+  { laying }: Working,
+  { joints }: PublishedFloor,
+  numbered: Numbered,
+  near: Nearness,
+  tell: Tell,
+): void {
+  const left = new Set(joints)
+  for (const { course, at, low, high, left: one, right: other } of laying.joints) {
+    const found = [...left].find(
+      (joint) =>
+        joint.leftPiece === numbered.get(one)?.piece &&
+        joint.rightPiece === numbered.get(other)?.piece &&
+        joint.course === course &&
+        isNear(at, ratio(BigInt(joint.at)), near) &&
+        isNear(low, ratio(BigInt(joint.low)), near) &&
+        isNear(high, ratio(BigInt(joint.high)), near),
+    )
+    if (found === undefined)
+      tell(`course ${course}: a joint at ${asText(at)} that the product has not`)
+    else left.delete(found)
+  }
+  for (const { course, at } of left) tell(`course ${course}: no joint at ${at}`)
+}
+
+function compareBreaches(
+  { breaches }: Working,
+  published: PublishedFloor,
+  numbered: Numbered,
+  near: Nearness,
+  tell: Tell,
+): void {
+  const left = new Set(published.breaches)
+  for (const breach of breaches) {
+    const numbers = breach.pieces.map((piece) => numbered.get(piece)?.piece ?? 0)
+    const at = breach.at ?? numbered.get(breach.pieces[0] ?? [])?.ring[0]?.map(BigInt)
+    const found = [...left].find(
+      (one) =>
+        one.rule === breach.rule &&
+        one.direction === breach.direction &&
+        one.limit === Number(breach.limit) &&
+        one.pieces.join() === numbers.join() &&
+        isNear(ratio(BigInt(one.value)), ratio(breach.value), near) &&
+        one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near)),
+    )
+    if (found === undefined) tell(`breach ${breachText(breach)} of pieces ${numbers} at ${at}`)
+    else left.delete(found)
+  }
+  for (const { rule, value, limit, pieces, at } of left) {
+    tell(`no breach: ${rule} ${value} of ${limit} of pieces ${pieces} at ${at}`)
+  }
+}
+
+const breachText = ({ rule, value, limit, direction }: Breach): string =>
+  `${rule} ${direction} ${value} of ${limit}`
+
+function compareQuantities(
+  job: Job,
+  working: Working,
+  published: PublishedFloor,
+  quantities: readonly Quantity[],
+  near: Nearness,
+  tell: Tell,
+): void {
+  const area = areaWithin(working.rim)
+  const covered = near.isExact ? areaOf(working.covered) : half(publishedArea(published))
+  const used = usedBy(published)
+  const planks = [...used.values()].reduce((a, b) => a + b, 0n)
+  const slack = (exact: Ratio) => (near.isExact ? ZERO : times(size(exact), ratio(5n, 10n ** 9n)))
+  const check = (key: string, own: Ratio, room: string | null = null) => {
+    const theirs = quantities.find((one) => one.key === key && one.room === room)?.value
+    if (!theirs || !isWithin(own, ratio(theirs.n, theirs.d), slack(own))) {
+      tell(
+        `${key} ${room ?? ''} ${asText(own)}, product ${theirs ? asText(ratio(theirs.n, theirs.d)) : 'none'}`,
+      )
+    }
+  }
+  check('floor area', inSquareFeet(area))
+  check('covered area', inSquareFeet(areaOf(working.covered)))
+  check('planks', ratio(planks))
+  check('waste', wasteOf(used, working.product, covered))
+  check('planks by percentage', ratio(byPercentage(job, used, working.product, area)))
+  const rooms = quantities.filter(({ key }) => key === 'trim run').map(({ room }) => room)
+  for (const room of rooms) check('trim run', perimeterOf(working.rim, room), room)
+}
+
+const publishedArea = ({ area }: PublishedFloor): Ratio =>
+  area.rings
+    .map((ring) => twiceArea(ring.map(([u, v]) => point(BigInt(u), BigInt(v)))))
+    .reduce(plus, ZERO)
+
+function compareOrder(
+  order: ReturnType<typeof orderOf>,
+  quantities: readonly Quantity[],
+  tell: Tell,
+): void {
+  const check = (key: string, own: bigint) => {
+    const theirs = quantities.find((one) => one.key === key)?.value
+    if (!theirs || theirs.n !== own || theirs.d !== 1n) tell(`${key} ${own}, product ${theirs?.n}`)
+  }
+  check('planks', order.planks)
+  check('spoil', order.spoil)
+  check('spares', order.spares)
+  check('boxes', order.boxes)
+  check('planks left', order.left)
+}
+
+function isNear(a: Ratio, b: Ratio, near: Nearness): boolean {
+  return near.isExact ? same(a, b) : isWithin(a, b, ratio(near.nm))
+}
+
+const isWithin = (a: Ratio, b: Ratio, slack: Ratio): boolean =>
+  compare(size(minus(a, b)), slack) <= 0
+
+const asText = (a: Ratio): string => (a.d === 1n ? `${a.n}` : `${asNumber(a)}`)
+
+function boxText(region: Region): string {
+  const { u, v } = extentOf(region)
+  return `${floor(u[0])}..${floor(u[1])} x ${floor(v[0])}..${floor(v[1])}`
+}
