@@ -4,13 +4,14 @@ import type { Derivation } from '../../server/src/facts/derivation.ts'
 import type { Quantity } from '../../server/src/takeoff/takeoff.ts'
 
 /** A room of 10' by 12' with one door, laid in a plank of 6" by 48"; `more` goes into the product, `said` into the floor. */
-function job({ more = '', said = '', east = '10\' 0"', door = '' } = {}): Compiled {
+function job({ more = '', said = '', east = '10\' 0"', door = '', allowance = 10 } = {}): Compiled {
   const text = `floorscribe 1
 job Counting
 units feet-inches
 tape 1/16"
 walls 4 1/2" thick
 base 1/2" thick, kept
+allowance ${allowance}%
 
 room bunk
   north       12' 0"
@@ -113,6 +114,27 @@ describe('expectations', () => {
     expect(takeoff.incompleteBecause.join(' ')).toContain(`Expected ${boxes + 1n} boxes`)
   })
 
+  test('planks are counted for the floor, areas in the unit that is written', () => {
+    const planks = whole(job(), 'planks')
+    expect(job({ said: `  expect      ${planks} planks\n` }).exit).toBe('sound')
+    const texts = job({ said: `  expect      ${planks - 1n} planks\n` }).messages.map((m) => m.text)
+    expect(texts).toContain(
+      `Expected ${planks - 1n} planks, and the job comes to ${planks} planks. Change the job, or write what it comes to now, or a margin: within 5%.`,
+    )
+    const far = job({ said: '  expect      100 sq ft, within 5%\n' })
+    expect(far.messages.find(({ code }) => code === 'unmet-expectation')?.text).toMatch(
+      /^Expected 100\.0 sq ft, and the job comes to 120\.5 sq ft\./,
+    )
+  })
+
+  test('a margin goes both ways', () => {
+    // 120 1/2 sq ft lie 4.6 % above 115.2 and 4.4 % below 126.
+    expect(job({ said: '  expect      126 sq ft, within 4%\n' }).exit).toBe('errors')
+    expect(job({ said: '  expect      126 sq ft, within 5%\n' }).exit).toBe('sound')
+    expect(job({ said: '  expect      115.2 sq ft, within 4%\n' }).exit).toBe('errors')
+    expect(job({ said: '  expect      115.2 sq ft, within 5%\n' }).exit).toBe('sound')
+  })
+
   test('a margin is held exactly', () => {
     // 120 1/2 sq ft lie within 1 % of 121, and not within 0.1 %.
     expect(job({ said: '  expect      121 sq ft, within 1%\n' }).exit).toBe('sound')
@@ -133,6 +155,32 @@ describe('what is not ready never looks ready', () => {
     expect(job({ said: '  hold        slab reading\n' }).exit).toBe('incomplete')
     expect(job({ said: '  hold        slab reading, cleared 2026-10-01\n' }).exit).toBe('sound')
   })
+})
+
+test('a job without a floor counts nothing, and says so', () => {
+  const walls = ['north', 'east', 'south', 'west'].map((way) => `  ${way} 9' 0"\n`).join('')
+  const text = `floorscribe 1\njob Empty\n\nroom den\n${walls}`
+  const compiled = compile(new Map([['count.floor', text]]), 'count.floor')
+  if ('missing' in compiled) throw new Error('nothing is included')
+  const { floors, products, complete, incompleteBecause } = compiled.takeoff
+  expect([floors, products, complete]).toEqual([[], [], false])
+  expect(incompleteBecause).toEqual(['No floor is laid: write a floor block with rooms and lay.'])
+})
+
+test('the percentage rule says whether it would buy more or less than the layout', () => {
+  const rule = (allowance: number) => {
+    const text = quantityOf(job({ allowance }), 'planks by percentage')
+    return [
+      text.value!.n,
+      text.derivation.rule.replace('rounded up once; for comparison only, ', ''),
+    ]
+  }
+  // 120 155/288 sq ft in planks of 2 sq ft.
+  const planks = whole(job(), 'planks')
+  expect(rule(0)).toEqual([61n, `${planks - 61n} fewer than the layout, which governs`])
+  expect(rule(20)).toEqual([73n, `${73n - planks} more than the layout`])
+  const even = Number(planks * 100n) / 60.27 - 100
+  expect(rule(Math.floor(even))).toEqual([planks, 'the same as the layout'])
 })
 
 test('every number leads down to a reading, or to a count of the layout', () => {
