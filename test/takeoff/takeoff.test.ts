@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { type Compiled, compile } from '../../server/src/compile.ts'
 import type { Derivation } from '../../server/src/facts/derivation.ts'
+import { message } from '../../server/src/facts/message.ts'
+import { takeoff } from '../../server/src/takeoff/count.ts'
 import type { Quantity } from '../../server/src/takeoff/takeoff.ts'
 
 /** A room of 10' by 12' with one door, laid in a plank of 6" by 48"; `more` goes into the product, `said` into the floor. */
@@ -157,14 +159,17 @@ describe('what is not ready never looks ready', () => {
   })
 })
 
-test('a job without a floor counts nothing, and says so', () => {
-  const walls = ['north', 'east', 'south', 'west'].map((way) => `  ${way} 9' 0"\n`).join('')
-  const text = `floorscribe 1\njob Empty\n\nroom den\n${walls}`
-  const compiled = compile(new Map([['count.floor', text]]), 'count.floor')
-  if ('missing' in compiled) throw new Error('nothing is included')
-  const { floors, products, complete, incompleteBecause } = compiled.takeoff
-  expect([floors, products, complete]).toEqual([[], [], false])
-  expect(incompleteBecause).toEqual(['No floor is laid: write a floor block with rooms and lay.'])
+test('a job without a floor counts nothing and is never complete, whatever else was said', () => {
+  const { job: said, survey } = job()
+  const counted = takeoff(said, survey, [], [])
+  expect([counted.floors, counted.products, counted.complete]).toEqual([[], [], false])
+  expect(counted.incompleteBecause).toEqual([
+    'No floor is laid: write a floor block with rooms and lay.',
+  ])
+  const error = message('error', 'name-twice', said.floors[0]!.span, 'Two are called den.')
+  expect(takeoff(said, survey, [], [error]).incompleteBecause).toEqual(['Two are called den.'])
+  const note = message('note', 'job-defaults', said.floors[0]!.span, 'Taken from common practice.')
+  expect(takeoff(said, survey, [], [note]).incompleteBecause).toEqual(counted.incompleteBecause)
 })
 
 test('the percentage rule says whether it would buy more or less than the layout', () => {
