@@ -6,7 +6,14 @@ import { takeoff } from '../../server/src/takeoff/count.ts'
 import type { Quantity } from '../../server/src/takeoff/takeoff.ts'
 
 /** A room of 10' by 12' with one door, laid in a plank of 6" by 48"; `more` goes into the product, `said` into the floor. */
-function job({ more = '', said = '', east = '10\' 0"', door = '', allowance = 10 } = {}): Compiled {
+function job({
+  more = '',
+  said = '',
+  east = '10\' 0"',
+  door = '',
+  allowance = 10,
+  edge = '  edge        bunk to landing, with end cap',
+} = {}): Compiled {
   const text = `floorscribe 1
 job Counting
 units feet-inches
@@ -38,7 +45,7 @@ floor bunk
   rooms       bunk
   lay         plain plank, running east-west
   start       along north of bunk
-  edge        bunk to landing, with end cap
+${edge}
 ${said}
 `
   const compiled = compile(new Map([['count.floor', text]]), 'count.floor')
@@ -69,6 +76,10 @@ describe('areas', () => {
 describe('trim', () => {
   test('perimeter less openings: 44 ft less the door, which lies 31 in open with its jambs', () => {
     expect(quantityOf(job(), 'trim run').value).toEqual({ n: 44n * 12n - 31n, d: 12n })
+  })
+
+  test('no base runs across a door, whether or not somebody said what covers the end there', () => {
+    expect(quantityOf(job({ edge: '' }), 'trim run').value).toEqual({ n: 44n * 12n - 31n, d: 12n })
   })
 })
 

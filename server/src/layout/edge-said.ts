@@ -16,6 +16,8 @@ export interface EdgeSettled {
   readonly span: Span | null
   /** A break: the floor goes on beyond, and yet is parted here. */
   readonly parts: boolean
+  /** Whether a wall stands here: not in an opening, nor at a step. */
+  readonly atWall: boolean
 }
 
 /** The floor, the job around it and what of both the edges ask for again and again. */
@@ -47,6 +49,7 @@ export function wallEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
     room: room.name.text,
     span: line?.span ?? wall.edge.span ?? wall.span,
     parts: false,
+    atWall: true,
   }
 }
 
@@ -64,6 +67,7 @@ function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
     room: room.name.text,
     span: line?.span ?? wall.span,
     parts: false,
+    atWall: false,
   }
 }
 
@@ -80,6 +84,7 @@ export function plainEdge(
     trim: null,
     ...place,
     parts: false,
+    atWall: true,
   }
 }
 
@@ -98,7 +103,7 @@ export function jambEdge(
 ): EdgeSettled {
   const { label, room, undercut, span } = opening
   const gap = undercut ? 0 : gapAt('jamb', null, said.productGap)
-  return { kind: 'jamb', gap, trim: null, label, room, span, parts: false }
+  return { kind: 'jamb', gap, trim: null, label, room, span, parts: false, atWall: false }
 }
 
 export function obstacleEdge(
@@ -121,6 +126,7 @@ export function obstacleEdge(
     room: thing.room,
     span: thing.span,
     parts: false,
+    atWall: false,
   }
 }
 
@@ -157,6 +163,7 @@ export function meetingEdge(said: FloorSaid, meeting: Meeting): EdgeSettled {
     room: meeting.room,
     span: line?.span ?? cut?.span ?? meeting.span,
     parts: meeting.parts,
+    atWall: false,
   }
 }
 

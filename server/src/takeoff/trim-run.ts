@@ -7,24 +7,14 @@ import { type Measures, runOf } from './amount.ts'
 import { given, quantity } from './quantity.ts'
 import type { Quantity } from './takeoff.ts'
 
-/** Edges along which no base or shoe runs: openings, and what has a trim of its own. */
-const WITHOUT_BASE: readonly string[] = [
-  'jamb',
-  'transition',
-  'tub',
-  'hearth',
-  'slider',
-  'nosing',
-  'open edge',
-  'carpet',
-  'obstacle',
-]
+/** At a wall and yet without base or shoe: what has a trim of its own. */
+const WITHOUT_BASE: readonly string[] = ['tub', 'hearth', 'slider', 'nosing', 'open edge', 'carpet']
 
 /** Perimeter less openings, for base or shoe: each room, then all. */
 export function trimRuns(rim: readonly RimEdge[], measures: Measures): readonly Quantity[] {
   const byRoom = new Map<string, RimEdge[]>()
   for (const edge of rim) {
-    if (edge.kind !== null && WITHOUT_BASE.includes(edge.kind)) continue
+    if (!edge.atWall || (edge.kind !== null && WITHOUT_BASE.includes(edge.kind))) continue
     const edges = byRoom.get(edge.room) ?? []
     edges.push(edge)
     byRoom.set(edge.room, edges)
