@@ -1,5 +1,4 @@
-import { type Message, message } from '../facts/message.ts'
-import type { Span } from '../facts/span.ts'
+import { type Fix, type Message, message } from '../facts/message.ts'
 import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { said } from './sentence.ts'
@@ -66,7 +65,7 @@ export function unknownName({ kind, name, known, help }: Unknown, binding: Bindi
   const near = nearestName(name, known, binding)
   const asked = near === null ? '' : `${near.text}? `
   const text = `No ${kind} is called ${said(name.text)}. ${asked}${help}`
-  const fixes = near === null ? [] : [replaceName(name.span, near.text)]
+  const fixes = near === null ? [] : [writeName(name, near)]
   const related = near === null ? [] : [{ span: near.span, text: `Here is ${near.text}.` }]
   return message('error', 'name-unknown', name.span, text, { fixes, related })
 }
@@ -93,7 +92,8 @@ function haveSameWords(a: string, b: string): boolean {
   return fewer.every((word) => more.includes(word))
 }
 
-function replaceName(span: Span, text: string) {
+/** The fix that writes a known name in place of another. */
+export function writeName({ span }: Name, { text }: Name): Fix {
   return { title: `Write ${text}`, edits: [{ span, text }] }
 }
 
