@@ -4,9 +4,9 @@ import { canonical } from './canonical.ts'
 import { difference } from './clip.ts'
 import { type Line, samePoint, twiceArea } from './exact.ts'
 import { healed } from './heal.ts'
+import { locatorOf } from './locate.ts'
 import { anyMeeting } from './meet.ts'
 import type { Point, Region, Ring } from './point.ts'
-import { placeInRing } from './ring.ts'
 
 /** An edge of a region, which lies on its left, and how far to stay off it. */
 export interface GapEdge extends Line {
@@ -68,14 +68,13 @@ function standClear(rings: readonly Ring[]): boolean {
 
 /** Whether no hole was overrun whole by a wider gap: that leaves no crossing to see. */
 function holesInside(moved: readonly Ring[], rings: readonly (readonly GapEdge[])[]): boolean {
-  const outer = moved.filter((ring) => twiceArea(ring) > 0n)
   const most = rings.flat().reduce((widest, edge) => Math.max(widest, edge.gap), 0)
-  return moved.every(
-    (ring, i) =>
-      rings[i]!.every((edge) => edge.gap === most) ||
-      twiceArea(ring) > 0n ||
-      outer.some((around) => placeInRing(ring[0]!, around) === 'inside'),
+  const holes = moved.filter(
+    (ring, i) => rings[i]!.some((edge) => edge.gap !== most) && twiceArea(ring) <= 0n,
   )
+  if (holes.length === 0) return true
+  const outer = moved.filter((ring) => twiceArea(ring) > 0n).map(locatorOf)
+  return holes.every((hole) => outer.some((locate) => locate(hole[0]!) === 'inside'))
 }
 
 /** The region less a band on each edge and what the mitre adds where a corner juts in: for any outline. */

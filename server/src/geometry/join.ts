@@ -1,10 +1,10 @@
 import { difference, union } from './clip.ts'
 import { type Line, twiceArea } from './exact.ts'
 import { healed } from './heal.ts'
+import { holdersAmong } from './holders.ts'
 import { anyMeeting } from './meet.ts'
 import { near } from './near.ts'
 import type { Point, Region, Ring } from './point.ts'
-import { type Box, boxOf, placeInRing } from './ring.ts'
 import { distanceToLine, spliced } from './splice.ts'
 import { boundary } from './trace.ts'
 
@@ -37,34 +37,13 @@ const corners = (ring: readonly Line[]): Ring => ring.map((line) => line.from)
 /** Whether no two rings overlap: solids lie beside each other, each hole in just one of them. */
 function liesFlat(rings: readonly (readonly Line[])[]): boolean {
   if (anyMeeting(rings.flat(), (how) => how !== 'across')) return false
-  const areas = rings.map((ring) => {
-    const points = corners(ring)
-    return { points, box: boxOf(points), solid: twiceArea(points) > 0n }
-  })
+  const areas = rings.map(corners)
+  const isSolid = areas.map((area) => twiceArea(area) > 0n)
+  const holdersOf = holdersAmong(areas, true)
   return areas.every((area, i) => {
-    const around = areas.filter((other, j) => i !== j && isAround(other.box, area.box))
-    const count = (solid: boolean) =>
-      around.filter((other) => other.solid === solid && holds(other.points, area.points)).length
-    return count(true) === (area.solid ? 0 : 1) && count(false) === 0
+    const holders = holdersOf(area)
+    return holders.every((holder) => isSolid[holder]) && holders.length === (isSolid[i] ? 0 : 1)
   })
-}
-
-function isAround(outer: Box, inner: Box): boolean {
-  return (
-    outer.west <= inner.west &&
-    outer.east >= inner.east &&
-    outer.south <= inner.south &&
-    outer.north >= inner.north
-  )
-}
-
-/** Whether a ring lies in another one that it does not cross. */
-function holds(around: Ring, ring: Ring): boolean {
-  for (const point of ring) {
-    const place = placeInRing(point, around)
-    if (place !== 'rim') return place === 'inside'
-  }
-  return true
 }
 
 function clipped<T extends Line>(

@@ -1,6 +1,6 @@
 import { type Line, samePoint, twiceArea } from './exact.ts'
+import { holdersAmong } from './holders.ts'
 import type { Point, Region, Ring } from './point.ts'
-import { placeInRing } from './ring.ts'
 
 /** An edge of a region before it was cut: `id` counts through the rings of the region. */
 export interface Whole extends Line {
@@ -41,21 +41,11 @@ export function partsOf(outlines: readonly Outline[]): Part[] {
     if (area > 0n) rims.push({ rim: outline, holes: [] })
     else if (area < 0n) holes.push(outline)
   }
-  for (const hole of holes) {
-    const around =
-      rims.length === 1 ? rims[0] : rims.find(({ rim }) => holds(rim.points, hole.points))
-    around?.holes.push(hole)
-  }
+  if (holes.length === 0) return rims
+  const all = rims.map(({ rim }) => rim.points)
+  const around = all.length === 1 ? () => [0] : holdersAmong(all, false)
+  for (const hole of holes) rims[around(hole.points)[0] ?? -1]?.holes.push(hole)
   return rims
-}
-
-/** Whether a ring holds another one, which may touch it in some of its corners. */
-function holds(around: Ring, ring: Ring): boolean {
-  for (const point of ring) {
-    const place = placeInRing(point, around)
-    if (place !== 'rim') return place === 'inside'
-  }
-  return false
 }
 
 /** A ring that meets itself in corners, as the rings between these. */

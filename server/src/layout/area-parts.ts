@@ -2,6 +2,7 @@ import type { Ring } from '../geometry/point.ts'
 import type { Floor, Job } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
 import type { Name } from '../language/tree.ts'
+import { houseIndex } from '../survey/house-index.ts'
 import type { Survey, SurveyedCloset, SurveyedRoom } from '../survey/survey.ts'
 import { type Edge, edgesOf, type Scope } from './area-scope.ts'
 import {
@@ -14,7 +15,7 @@ import {
   wallEdge,
 } from './edge-said.ts'
 import type { Transition } from './floor-area.ts'
-import { passagesOf } from './passage.ts'
+import { passagesAt } from './passage.ts'
 import { passagePart } from './passage-parts.ts'
 
 /** The shapes that a floor is made of, before they are joined. All rings counter-clockwise. */
@@ -33,8 +34,9 @@ export interface AreaParts {
 
 /** Collects the shapes of a floor: rooms, closets, openings, and what stands on it. */
 export function areaParts(job: Job, survey: Survey, floor: Floor): AreaParts {
+  const { rooms: byName } = houseIndex(survey)
   const rooms = floor.rooms.flatMap((name) =>
-    survey.rooms.filter((one) => one.room.name.key === name.key).map((room) => ({ name, room })),
+    (byName.get(name.key) ?? []).map((i) => ({ name, room: survey.rooms[i]! })),
   )
   const measured = rooms.filter(({ room }) => room.status === 'measured').map(({ room }) => room)
   const closets = closetsOf(survey, floor)
@@ -48,7 +50,7 @@ export function areaParts(job: Job, survey: Survey, floor: Floor): AreaParts {
     doorways: product?.rules.doorways ?? 'through',
     listed,
   }
-  const passed = passagesOf(survey).flatMap((passage) => passagePart(scope, passage))
+  const passed = passagesAt(survey, listed).flatMap((passage) => passagePart(scope, passage))
   return {
     solids: [
       ...measured.map((room) => roomRing(scope, room)),
@@ -77,8 +79,14 @@ interface ClosetOfRoom {
 }
 
 function closetsOf(survey: Survey, floor: Floor): ClosetOfRoom[] {
-  const all = survey.rooms.flatMap((room) => room.closets.map((closet) => ({ room, closet })))
-  return floor.rooms.flatMap(({ key }) => all.filter(({ closet }) => keyOf(closet.name) === key))
+  const { withCloset } = houseIndex(survey)
+  return floor.rooms.flatMap(({ key }) =>
+    (withCloset.get(key) ?? []).flatMap((i) => {
+      const room = survey.rooms[i]!
+      const called = room.closets.filter((closet) => keyOf(closet.name) === key)
+      return called.map((closet) => ({ room, closet }))
+    }),
+  )
 }
 
 function roomRing(scope: Scope, { room, outline, edges }: SurveyedRoom): Edge[] {
@@ -109,7 +117,7 @@ function openEdge(
   const from = room.name.key
   const to = wall.openTo.key
   const parts = scope.listed.has(to)
-  if (parts && !breakBetween(scope.said.floor, { from, to, called: null })) return null
+  if (parts && !breakBetween(scope.said, { from, to, called: null })) return null
   return meetingEdge(scope.said, {
     from,
     to,

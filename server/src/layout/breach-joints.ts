@@ -1,3 +1,4 @@
+import { type Boxes, boxes } from '../geometry/boxes.ts'
 import type { Nm } from '../units/length.ts'
 import type { Laid } from './breaches.ts'
 import type { Contact } from './problem.ts'
@@ -54,9 +55,26 @@ function bySeam(joints: readonly PublishedJoint[], seamOf: (joint: PublishedJoin
 
 /** The joints strictly inside an interval, out of a list from left to right. */
 function within(joints: readonly PublishedJoint[], { from, to }: Touch): readonly PublishedJoint[] {
-  const first = joints.findIndex(({ at }) => at > from)
-  const after = joints.findIndex(({ at }) => at >= to)
-  return first < 0 ? [] : joints.slice(first, after < 0 ? joints.length : Math.max(first, after))
+  const first = firstWhere(joints, (at) => at > from)
+  return joints.slice(
+    first,
+    Math.max(
+      first,
+      firstWhere(joints, (at) => at >= to),
+    ),
+  )
+}
+
+/** The first joint from the left past some place. */
+function firstWhere(joints: readonly PublishedJoint[], isPast: (at: Nm) => boolean): number {
+  let low = 0
+  let high = joints.length
+  while (low < high) {
+    const middle = (low + high) >>> 1
+    if (isPast(joints[middle]!.at)) high = middle
+    else low = middle + 1
+  }
+  return low
 }
 
 /** Pairs nearer than the limit but not in line, which is no breach but forbidden. */
@@ -79,18 +97,34 @@ function middleOf({ at, low, high }: PublishedJoint): readonly [Nm, Nm] {
 
 /** End joints inside a doorway's zone. */
 export function doorwayJoints({ joints, doorways }: Laid): PublishedBreach[] {
+  const zones = boxes<number>()
+  for (const [i, { from, to, low, high }] of doorways.entries())
+    zones.add(i, { west: from, east: to, south: low, north: high })
   return joints.flatMap((joint) =>
-    doorways
-      .filter((zone) => isInZone(joint, zone))
-      .map((zone) => ({
-        rule: 'doorway joint' as const,
-        value: Math.min(joint.at - zone.from, zone.to - joint.at),
-        limit: 0,
-        at: middleOf(joint),
-        pieces: [joint.leftPiece],
-        direction: '' as const,
-      })),
+    zonesAt(joint, doorways, zones).map((zone) => ({
+      rule: 'doorway joint' as const,
+      value: Math.min(joint.at - zone.from, zone.to - joint.at),
+      limit: 0,
+      at: middleOf(joint),
+      pieces: [joint.leftPiece],
+      direction: '' as const,
+    })),
   )
+}
+
+/** The zones that a joint stands in, in their order. */
+function zonesAt(
+  joint: PublishedJoint,
+  doorways: readonly PublishedZone[],
+  zones: Boxes<number>,
+): readonly PublishedZone[] {
+  const found = new Set<number>()
+  const { at, low, high } = joint
+  zones.some({ west: at, east: at, south: low, north: high }, (i) => {
+    if (isInZone(joint, doorways[i]!)) found.add(i)
+    return false
+  })
+  return [...found].sort((a, b) => a - b).map((i) => doorways[i]!)
 }
 
 function isInZone({ at, low, high }: PublishedJoint, zone: PublishedZone): boolean {

@@ -1,5 +1,6 @@
 import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import type { Jointing } from './jointing.ts'
+import { firstAbove } from './overlap-finder.ts'
 import type { PlankRules } from './problem.ts'
 import type { Touch } from './stretches.ts'
 
@@ -21,9 +22,10 @@ export function clashes(a: Jointing, b: Jointing, touch: Touch, rules: PlankRule
     if (offPhase(a.phase - b.phase, rules.lengths[0]!.length) >= stagger) return 0
   }
   let count = 0
-  let near = 0
-  for (const u of a.joints) {
-    if (u < touch.from || u > touch.to) continue
+  let near = firstAbove(b.joints, touch.from - stagger)
+  for (let j = firstAbove(a.joints, touch.from - 1); j < a.joints.length; j += 1) {
+    const u = a.joints[j]!
+    if (u > touch.to) break
     while (near < b.joints.length && b.joints[near]! <= u - stagger) near += 1
     for (let i = near; i < b.joints.length && b.joints[i]! < u + stagger; i += 1) {
       count += clash(u, b.joints[i]!, touch)
@@ -52,16 +54,37 @@ export function repeatsPhase(a: Jointing, b: Jointing, c: Jointing, period: Nm):
   return b.phase >= 0 && offPhase(a.phase + c.phase - 2 * b.phase, period) < IN_LINE
 }
 
-/** Joints of `a` that `c`, two courses on, repeats: in line (an H), or a constant step through `b`. */
-export function repeats(a: Jointing, b: Jointing, c: Jointing, longest: Nm): number {
+/** Joints of `a` that `c`, two courses on, has in line with them: an H. */
+export function inLine(a: Jointing, c: Jointing): number {
   let count = 0
-  for (const u of a.joints) {
-    if (has(c, u)) count += 1
-    else if (b.joints.some((v) => Math.abs(v - u) <= longest / 2 && has(c, 2 * v - u))) count += 1
+  for (const u of a.joints) if (has(c, u)) count += 1
+  return count
+}
+
+/** Further joints of `a` that `c`, two courses on, repeats in a constant step through `b` between them. */
+export function steps(a: Jointing, b: Jointing, c: Jointing, longest: Nm): number {
+  if (b.joints.length === 0) return 0
+  const last = b.joints.at(-1)! + longest / 2
+  let count = 0
+  let i = firstAbove(a.joints, b.joints[0]! - longest / 2 - 1)
+  for (; i < a.joints.length && a.joints[i]! <= last; i += 1) {
+    const u = a.joints[i]!
+    if (!has(c, u) && stepsOn(u, b, c, longest)) count += 1
   }
   return count
 }
 
-function has(jointing: Jointing, u: Nm): boolean {
-  return jointing.joints.some((joint) => Math.abs(joint - u) < IN_LINE)
+/** Whether some joint of `b` no more than half a plank off makes a step from u that `c` goes on in. */
+function stepsOn(u: Nm, { joints }: Jointing, c: Jointing, longest: Nm): boolean {
+  for (let i = firstAbove(joints, u - longest / 2 - 1); i < joints.length; i += 1) {
+    const v = joints[i]!
+    if (v - u > longest / 2) return false
+    if (Math.abs(v - u) <= longest / 2 && has(c, 2 * v - u)) return true
+  }
+  return false
+}
+
+function has({ joints }: Jointing, u: Nm): boolean {
+  const next = joints[firstAbove(joints, u - IN_LINE)]
+  return next !== undefined && next - u < IN_LINE
 }

@@ -20,9 +20,13 @@ export interface EdgeSettled {
   readonly atWall: boolean
 }
 
-/** The floor, the job around it and what of both the edges ask for again and again. */
+/** What of a floor and of the job around it the edges ask for again and again. */
 export interface FloorSaid {
-  readonly floor: Floor
+  /** The floor's `edge` lines of walls by room and wall, and of doorways by the rooms on both sides. */
+  readonly ofWalls: ReadonlyMap<string, FloorEdge>
+  readonly ofDoorways: ReadonlyMap<string, readonly FloorEdge[]>
+  /** Its `break` lines by the rooms on both sides. */
+  readonly breaks: ReadonlyMap<string, readonly Floor['breaks'][number][]>
   readonly productGap: Nm
   readonly jambsUnder: Nm
 }
@@ -30,16 +34,39 @@ export interface FloorSaid {
 export function floorSaid(job: Job, floor: Floor): FloorSaid {
   const product = job.products.find(({ name }) => name.key === floor.product?.key)
   return {
-    floor,
+    ofWalls: new Map(
+      floor.edges
+        .flatMap((line) =>
+          line.where.kind === 'wall'
+            ? [[wallKey(line.where.room.key, line.where.wall), line] as const]
+            : [],
+        )
+        // Of two lines for one wall the first has it.
+        .toReversed(),
+    ),
+    ofDoorways: Map.groupBy(
+      floor.edges.filter(({ where }) => where.kind === 'doorway'),
+      ({ where }) => (where.kind === 'doorway' ? pairKey(where.from.key, where.to.key) : ''),
+    ),
+    breaks: Map.groupBy(floor.breaks, ({ from, to }) => pairKey(from.key, to.key)),
     productGap: product?.rules.gap.value ?? 0,
     jambsUnder: job.jambsUnder.value,
   }
 }
 
+function wallKey(room: string, wall: number): string {
+  return `${wall} ${room}`
+}
+
+/** The same from either side. */
+function pairKey(a: string, b: string): string {
+  return a < b ? `${a}\n${b}` : `${b}\n${a}`
+}
+
 /** A wall of a room, alcoves in it too. */
 export function wallEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
   if (wall.stair) return stairEdge(said, room, wall)
-  const line = lineOfWall(said.floor, room, wall)
+  const line = said.ofWalls.get(wallKey(room.name.key, wall.index))
   const kind = line?.kind ?? wall.edge.kind ?? baseKind(room)
   return {
     kind,
@@ -56,7 +83,8 @@ export function wallEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
 /** A side where the floor ends at a step: at the back of a nosing, where one is said. */
 function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
   const line =
-    lineOfWall(said.floor, room, wall) ?? lineBetween(said.floor, room.name.key, 'stair', null)
+    said.ofWalls.get(wallKey(room.name.key, wall.index)) ??
+    lineBetween(said, { from: room.name.key, to: 'stair', called: null })
   const trim = line?.trim ?? wall.edge.trim
   const kind = line?.kind ?? wall.edge.kind ?? (trim === null ? null : 'nosing')
   return {
@@ -150,8 +178,8 @@ export interface Meeting {
 
 /** How a floor ends where another one begins, or where it is broken. */
 export function meetingEdge(said: FloorSaid, meeting: Meeting): EdgeSettled {
-  const line = lineBetween(said.floor, meeting.from, meeting.to, meeting.called)
-  const cut = meeting.parts ? breakBetween(said.floor, meeting) : undefined
+  const line = lineBetween(said, meeting)
+  const cut = meeting.parts ? breakBetween(said, meeting) : undefined
   const trim = line?.trim ?? cut?.trim ?? meeting.trim
   const kind =
     line?.kind ?? (meeting.slider ? 'slider' : trim !== null || meeting.parts ? 'transition' : null)
@@ -167,12 +195,15 @@ export function meetingEdge(said: FloorSaid, meeting: Meeting): EdgeSettled {
   }
 }
 
-/** Whether a `break` line of the floor parts it in the doorway between two rooms. */
+type Between = Pick<Meeting, 'from' | 'to' | 'called'>
+
+/** The `break` line of the floor that parts it in the doorway between two rooms. */
 export function breakBetween(
-  floor: Floor,
-  doorway: { readonly from: string; readonly to: string | null; readonly called: string | null },
+  { breaks }: FloorSaid,
+  { from, to, called }: Between,
 ): Floor['breaks'][number] | undefined {
-  return floor.breaks.find((line) => isBetween(line, doorway))
+  if (to === null) return undefined
+  return breaks.get(pairKey(from, to))?.find((line) => isFor(line, called))
 }
 
 /** Key of the name of the opening, from whichever side has one. */
@@ -187,36 +218,19 @@ export function beyondOf(doorway: Doorway): string | null {
   )
 }
 
-function lineOfWall(floor: Floor, room: Room, wall: Wall): FloorEdge | undefined {
-  return floor.edges.find(
-    ({ where }) =>
-      where.kind === 'wall' && where.room.key === room.name.key && where.wall === wall.index,
-  )
-}
-
 function lineBetween(
-  floor: Floor,
-  from: string,
-  to: string | null,
-  called: string | null,
+  { ofDoorways }: FloorSaid,
+  { from, to, called }: Between,
 ): FloorEdge | undefined {
-  return floor.edges.find(
-    ({ where }) => where.kind === 'doorway' && isBetween(where, { from, to, called }),
-  )
+  if (to === null) return undefined
+  return ofDoorways
+    .get(pairKey(from, to))
+    ?.find(({ where }) => where.kind === 'doorway' && isFor(where, called))
 }
 
-function isBetween(
-  line: {
-    readonly from: { readonly key: string }
-    readonly to: { readonly key: string }
-    readonly called: { readonly key: string } | null
-  },
-  doorway: { readonly from: string; readonly to: string | null; readonly called: string | null },
-): boolean {
-  const { from, to, called } = doorway
-  const same =
-    (line.from.key === from && line.to.key === to) || (line.from.key === to && line.to.key === from)
-  return same && (line.called === null || line.called.key === called)
+/** A line that names no opening is for any between its rooms. */
+function isFor(line: { readonly called: { readonly key: string } | null }, called: string | null) {
+  return line.called === null || line.called.key === called
 }
 
 function baseKind(room: Room): EdgeKind | null {

@@ -1,5 +1,5 @@
 import type { Nm } from '../units/length.ts'
-import type { Band, Interval, PlankRules } from './problem.ts'
+import type { Interval, PlankRules } from './problem.ts'
 import { type Across, acrossOf, type Place } from './stretches.ts'
 
 /** One way to joint a stretch, and the breaches that it has whatever lies beside it. */
@@ -64,19 +64,49 @@ interface Run {
 
 /** Joints from `from` on: every plank's length, and at the first post they miss, a new beginning. */
 function runs(place: Place, run: Run): readonly Joints[] {
-  const joints: Nm[] = []
-  for (let u = run.from + run.start; u < place.to; u += run.plank) joints.push(u)
-  const missed = place.posts.find(
-    (post) => post.from >= run.from && !joints.some((u) => post.from < u && u < post.to),
-  )
-  if (missed === undefined) return [{ joints, parted: [] }]
+  const missed = place.posts.find((post) => misses(run, post))
+  if (missed === undefined) return [{ joints: jointsBefore(run, place.to), parted: [] }]
   return waysPast(missed, run).flatMap(({ at, start }) => {
-    const before = joints.filter((u) => u < at)
-    return runs(place, { from: at, start, plank: run.plank, anew: false }).map((rest) => ({
-      joints: [...before, at, ...rest.joints],
-      parted: [at, ...rest.parted],
-    }))
+    const rest = onward(place, { from: at, start, plank: run.plank, anew: false })
+    if (rest === null) return []
+    const joints = [...jointsBefore(run, at), at, ...rest.joints]
+    return [{ joints, parted: [at, ...rest.parted] }]
   })
+}
+
+/**
+ * The one way on behind a first post, parted at the middle of each further post that the joints miss and
+ * from there to the joint that would come next. Null where a post is too thin to be parted there.
+ */
+function onward(place: Place, first: Run): Joints | null {
+  const joints: Nm[] = []
+  const parted: Nm[] = []
+  let run = first
+  for (const post of place.posts) {
+    if (!misses(run, post)) continue
+    const [way] = waysPast(post, run)
+    if (way === undefined) return null
+    for (const u of jointsBefore(run, way.at)) joints.push(u)
+    joints.push(way.at)
+    parted.push(way.at)
+    run = { ...run, from: way.at, start: way.start }
+  }
+  for (const u of jointsBefore(run, place.to)) joints.push(u)
+  return { joints, parted }
+}
+
+/** Whether a post behind the beginning of a run lies between two of its joints. */
+function misses({ from, start, plank }: Run, post: Interval): boolean {
+  if (post.from < from) return false
+  const first = from + start
+  const planks = Math.max(0, Math.floor((post.from - first) / plank) + 1)
+  return first + planks * plank >= post.to
+}
+
+function jointsBefore({ from, start, plank }: Run, end: Nm): Nm[] {
+  const joints: Nm[] = []
+  for (let u = from + start; u < end; u += plank) joints.push(u)
+  return joints
 }
 
 /** Where in a post to part, and how long the piece beyond may be: on to the next joint, or anew. */
@@ -86,8 +116,8 @@ function waysPast(post: Interval, run: Run): readonly { at: Nm; start: Nm }[] {
   const anew = run.anew ? [1, 2, 3].map((n) => Math.floor((run.plank * n) / 4)) : []
   const ways = quarters.flatMap((n) => {
     const at = post.from + Math.floor((width * n) / 4)
-    const onward = (run.from + run.start - at) % run.plank
-    return [onward < 0 ? onward + run.plank : onward, ...anew].map((start) => ({ at, start }))
+    const next = (run.from + run.start - at) % run.plank
+    return [next < 0 ? next + run.plank : next, ...anew].map((start) => ({ at, start }))
   })
   return ways.filter(({ at, start }) => post.from < at && start > 0)
 }
@@ -106,17 +136,23 @@ export function judged(
   let breaches = 0
   let slivers = 0
   let hardCuts = 2 * parted.length
+  const at = { parted: 0, doorway: 0, narrow: 0, band: 0 }
   let from = place.from
   for (let i = 0; i < pieces; i += 1) {
     const to = joints[i] ?? place.to
-    const cut = i === 0 || i === pieces - 1 || parted.includes(from) || parted.includes(to)
-    if (cut && !isWhole(to - from, rules)) {
+    while (at.parted < parted.length && parted[at.parted]! < from) at.parted += 1
+    const glued =
+      parted[at.parted] === from || parted[at.parted] === to || parted[at.parted + 1] === to
+    if ((i === 0 || i === pieces - 1 || glued) && !isWhole(to - from, rules)) {
       if (to - from < rules.shortestEnd) breaches += 1
       if (to - from < rules.width) slivers += 1
     }
-    if (i > 0 && stands(from, place.doorways)) breaches += 1
-    if (lies(from, to, place.narrow)) breaches += 1
-    if (place.across === null && isNotched(place, from, to)) hardCuts += 1
+    at.doorway = firstPast(place.doorways, at.doorway, from)
+    if (i > 0 && (place.doorways[at.doorway]?.from ?? from) < from) breaches += 1
+    at.narrow = firstPast(place.narrow, at.narrow, from)
+    if ((place.narrow[at.narrow]?.from ?? to) < to) breaches += 1
+    at.band = firstPast(place.bands, at.band, from)
+    if (place.across === null && isNotched(place, at.band, to)) hardCuts += 1
     from = to
   }
   return {
@@ -131,25 +167,19 @@ export function judged(
   }
 }
 
-/** Whether a joint stands strictly inside one of the intervals. */
-function stands(u: Nm, intervals: readonly Interval[]): boolean {
-  for (const each of intervals) if (each.from < u && u < each.to) return true
-  return false
+/** The first of intervals from left to right, at or after a place in their list, that ends beyond u. */
+function firstPast(intervals: readonly Interval[], start: number, u: Nm): number {
+  let i = start
+  while (i < intervals.length && intervals[i]!.to <= u) i += 1
+  return i
 }
 
-/** Whether a piece has a part in one of the intervals. */
-function lies(from: Nm, to: Nm, intervals: readonly Interval[]): boolean {
-  for (const each of intervals) if (each.from < to && each.to > from) return true
-  return false
-}
-
-/** Whether a corner of the floor is in a piece, so that it must be notched. */
-function isNotched(place: Place, from: Nm, to: Nm): boolean {
-  let first: Band | null = null
-  for (const band of place.bands) {
-    if (band.from >= to || band.to <= from) continue
-    if (first === null) first = band
-    else if (band.low !== first.low || band.high !== first.high) return true
+/** Whether a corner of the floor is in a piece, so that it must be notched; `at` is its first band. */
+function isNotched({ bands }: Place, at: number, to: Nm): boolean {
+  const first = bands[at]
+  if (first === undefined || first.from >= to) return false
+  for (let i = at + 1; i < bands.length && bands[i]!.from < to; i += 1) {
+    if (bands[i]!.low !== first.low || bands[i]!.high !== first.high) return true
   }
   return false
 }

@@ -33,7 +33,7 @@ export function passagePart(scope: Scope, passage: Passage): PassagePart[] {
 /** Whether the run is parted here: by the floor's own line, or because the product asks for it. */
 function isBroken({ said, doorways }: Scope, passage: Passage): boolean {
   const line = { from: passage.room.key, to: passage.beyond.key, called: passage.called }
-  if (breakBetween(said.floor, line)) return true
+  if (breakBetween(said, line)) return true
   if (passage.openSide || doorways === 'through') return false
   return doorways === 'break' || passage.width < doorways.breakUnder
 }

@@ -32,8 +32,40 @@ export interface Passage {
   readonly span: Span
 }
 
-/** Every passage of the house, doorways first, then closets, in written order. */
-export function passagesOf(survey: Survey): Passage[] {
+/** The passages of a house, and by the key of each room or closet which of them lead to it or from it. */
+interface Passages {
+  readonly all: readonly Passage[]
+  readonly at: ReadonlyMap<string, readonly number[]>
+}
+
+const known = new WeakMap<Survey, Passages>()
+
+/**
+ * The passages that lead to or from any of the rooms and closets with these keys, doorways first, then
+ * closets, in written order. A house is looked through once, however many floors it has.
+ */
+export function passagesAt(survey: Survey, keys: ReadonlySet<string>): readonly Passage[] {
+  const { all, at } = known.get(survey) ?? sorted(survey)
+  const wanted = new Set([...keys].flatMap((key) => at.get(key) ?? []))
+  return [...wanted].sort((a, b) => a - b).map((i) => all[i]!)
+}
+
+function sorted(survey: Survey): Passages {
+  const all = passagesOf(survey)
+  const at = new Map<string, number[]>()
+  for (const [i, { room, beyond }] of all.entries()) {
+    for (const key of [room.key, beyond.key]) {
+      if (key === null) continue
+      const there = at.get(key)
+      if (there) there.push(i)
+      else at.set(key, [i])
+    }
+  }
+  known.set(survey, { all, at })
+  return { all, at }
+}
+
+function passagesOf(survey: Survey): Passage[] {
   const texts = new Map(survey.rooms.map(({ room }) => [room.name.key, room.name.text]))
   return [
     ...survey.doorways.map((doorway) => ofDoorway(doorway, texts)),

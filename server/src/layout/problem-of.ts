@@ -1,9 +1,10 @@
 import { bandsOf } from '../geometry/bands.ts'
+import { boxes } from '../geometry/boxes.ts'
 import { contactsAlong } from '../geometry/contacts.ts'
 import { healed } from '../geometry/heal.ts'
 import { outlinesOf, type Part } from '../geometry/outline.ts'
 import type { Region } from '../geometry/point.ts'
-import { boxOf } from '../geometry/ring.ts'
+import { type Box, boxOf } from '../geometry/ring.ts'
 import { cutLevel } from '../geometry/split.ts'
 import type { Nm } from '../units/length.ts'
 import type { Course, PlankRules, Problem, SetOut, Stretch } from './problem.ts'
@@ -34,13 +35,14 @@ export function problemOf(
   const area = healed(ontoSeams(net, setOut.seam, rules.width))
   const seams = seamsOver(area, setOut.seam, rules.width)
   const slabs = cutLevel(outlinesOf(area), seams).slice(1, -1).map(leftToRight)
+  const zonesIn = finderOf(zones)
   const firstIds: number[] = [0]
   for (const slab of slabs) firstIds.push(firstIds.at(-1)! + slab.length)
   return {
     problem: {
       courses: coursesOf(seams, setOut),
       stretches: slabs.flatMap((slab, i) =>
-        slab.map((part, k) => stretchOf(part, firstIds[i]! + k, i + 1, zones)),
+        slab.map((part, k) => stretchOf(part, firstIds[i]! + k, i + 1, zonesIn)),
       ),
       contacts: slabs.slice(1).flatMap((above, i) =>
         contactsAlong(slabs[i]!, above, seams[i + 1]!).map((contact) => ({
@@ -55,6 +57,21 @@ export function problemOf(
     area,
     parts: slabs.flat(),
     zones,
+  }
+}
+
+/** Finds the zones that meet a box. */
+function finderOf(zones: readonly PublishedZone[]): (box: Box) => readonly PublishedZone[] {
+  const found = boxes<PublishedZone>()
+  for (const zone of zones)
+    found.add(zone, { west: zone.from, east: zone.to, south: zone.low, north: zone.high })
+  return (box) => {
+    const near = new Set<PublishedZone>()
+    found.some(box, (zone) => {
+      near.add(zone)
+      return false
+    })
+    return [...near]
   }
 }
 
@@ -87,22 +104,22 @@ function stretchOf(
   part: Part,
   id: number,
   course: number,
-  zones: readonly PublishedZone[],
+  zonesIn: (box: Box) => readonly PublishedZone[],
 ): Stretch {
-  const { west, east } = boxOf(part.rim.points)
+  const box = boxOf(part.rim.points)
   const bands = bandsOf(part)
   return {
     id,
     course,
-    from: west,
-    to: east,
+    from: box.west,
+    to: box.east,
     area: areaOf(part),
     bands,
     posts: part.holes.map(({ points }) => {
       const box = boxOf(points)
       return { from: box.west, to: box.east }
     }),
-    doorways: inZones(bands, zones),
+    doorways: inZones(bands, zonesIn(box)),
   }
 }
 

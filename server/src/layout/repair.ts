@@ -2,7 +2,6 @@ import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import { clashes } from './clash.ts'
 import { type Jointing, jointingsFrom } from './jointing.ts'
 import type { Field } from './laying.ts'
-import { breachesOf } from './score.ts'
 import { wrapped } from './starts.ts'
 import type { Place, Touch } from './stretches.ts'
 
@@ -131,9 +130,8 @@ interface Task {
 
 /** Takes the best choices along the tree where that makes the breaches fewer; gives where loops close. */
 function solve(repair: Repair, task: Task): readonly Place[] {
-  const { places, rules } = repair.field
-  const before = breachesOf(places, repair.jointings, rules)
-  const were = [...repair.jointings]
+  const before = breachesAround(repair, task.members)
+  const were = [...task.members].map((id) => [id, repair.jointings[id]!] as const)
   if (task.choices.length === 1) repair.jointings[task.root.id] = task.choices[0]!
   const nodes = treeFrom(repair, task)
   for (const node of [...nodes].reverse()) {
@@ -145,10 +143,24 @@ function solve(repair: Repair, task: Task): readonly Place[] {
       node.parent === null ? leastIndex(node.costs) : node.answers[picked[node.parent]!]!
     repair.jointings[node.place.id] = node.choices[picked[index]!]!
   }
-  if (breachesOf(places, repair.jointings, rules) >= before) {
-    for (const [id, jointing] of were.entries()) repair.jointings[id] = jointing
+  if (breachesAround(repair, task.members) >= before) {
+    for (const [id, jointing] of were) repair.jointings[id] = jointing
   }
   return nodes.filter((node) => node.closes).map((node) => node.place)
+}
+
+/** Breaches that can change when these stretches are chosen anew: their own, and with their neighbours. */
+function breachesAround({ field, jointings }: Repair, members: ReadonlySet<number>): number {
+  let count = 0
+  for (const id of members) {
+    const own = jointings[id]!
+    count += own.breaches
+    for (const touch of field.places[id]!.touches) {
+      if (members.has(touch.other) && touch.other < id) continue
+      count += clashes(own, jointings[touch.other]!, touch, field.rules)
+    }
+  }
+  return count
 }
 
 /**

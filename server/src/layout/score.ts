@@ -1,7 +1,7 @@
 import { wholeNumber } from '../units/number.ts'
 import { ratio } from '../units/ratio.ts'
 import { roundRatio } from '../units/round.ts'
-import { clashes, repeats } from './clash.ts'
+import { clashes, inLine, steps } from './clash.ts'
 import type { Jointing } from './jointing.ts'
 import type { PlankRules } from './problem.ts'
 import type { Place } from './stretches.ts'
@@ -67,9 +67,16 @@ function repeatsOf(
   const longest = rules.lengths.reduce((most, each) => Math.max(most, each.length), 0)
   let count = 0
   for (const place of places) {
+    const own = jointings[place.id]!
+    if (own.joints.length === 0) continue
+    const known = new Map<number, number>()
     for (const { between, other } of place.beyond) {
       if (other < place.id) continue
-      count += repeats(jointings[place.id]!, jointings[between]!, jointings[other]!, longest)
+      const far = jointings[other]!
+      // A long stretch lies over against another one beyond each of many between.
+      const line = known.get(other) ?? inLine(own, far)
+      known.set(other, line)
+      count += line + steps(own, jointings[between]!, far, longest)
     }
   }
   return count

@@ -49,9 +49,11 @@ export function begin(problem: Problem): Search {
   const { rules } = problem
   const places = placesOf(problem)
   const orders = [...problem.courses].sort((a, b) => a.order - b.order)
-  const laying = orders
-    .map((course) => places.filter((place) => place.course === course))
-    .filter((course) => course.length > 0)
+  const byCourse = Map.groupBy(places, (place) => place.course)
+  const laying = orders.flatMap((course) => {
+    const there = byCourse.get(course)
+    return there === undefined ? [] : [there]
+  })
   return {
     field: {
       rules,

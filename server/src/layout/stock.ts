@@ -10,8 +10,14 @@ import type { PlankRules } from './problem.ts'
 export interface Stock {
   readonly limits: StockLimits
   readonly planks: { readonly length: Nm; lastOrder: number }[]
+  /** Left by the courses before the one at hand, the least first. */
   waiting: Rest[]
+  /** Left by the course laid last, for those after it: none of them is taken before it is done. */
+  fresh: Rest[]
 }
+
+/** Of more rests than this the least are forgotten: nobody keeps so many strips in mind. */
+const MOST_WAITING = 200
 
 export interface StockLimits {
   readonly width: Nm
@@ -60,7 +66,7 @@ export interface Fit {
 }
 
 export function newStock(limits: StockLimits): Stock {
-  return { limits, planks: [], waiting: [] }
+  return { limits, planks: [], waiting: [], fresh: [] }
 }
 
 /** What the rules lose between two pieces of one plank, and whether a rest may be turned. */
@@ -80,11 +86,18 @@ export function stockLimits(
 
 /** The rests that may serve the course laid at `order` and are wide enough, the least first. */
 export function readyRests(stock: Stock, order: number, width: Nm): readonly Rest[] {
-  const ready: Rest[] = []
-  for (const rest of stock.waiting) {
-    if (rest.width >= width && isReady(stock, rest, order)) ready.push(rest)
-  }
-  return ready.sort((a, b) => sizeOf(a) - sizeOf(b) || a.plank - b.plank)
+  gather(stock, order)
+  return stock.waiting.filter((rest) => rest.width >= width && isReady(stock, rest, order))
+}
+
+/** Puts what earlier courses left in order, once for each course. */
+function gather(stock: Stock, order: number): void {
+  const [first] = stock.fresh
+  if (first === undefined || stock.planks[first.plank]!.lastOrder >= order) return
+  stock.waiting = [...stock.waiting, ...stock.fresh].sort(
+    (a, b) => sizeOf(a) - sizeOf(b) || a.plank - b.plank,
+  )
+  stock.fresh = []
 }
 
 /** Cut before this course, and not gone from the pile. */
@@ -157,14 +170,13 @@ function restOf(
 /** When a course is done: rests that have waited too long go, then the least beyond the pile. */
 export function endCourse(stock: Stock, order: number): void {
   const { pile } = stock.limits
+  gather(stock, order + 1)
   const kept = stock.waiting.filter(
     (rest) => rest.since === 0 || order + 1 - rest.since <= pile.courses,
   )
   const piled = kept.filter((rest) => rest.since > 0)
-  const tooMany = piled
-    .sort((a, b) => sizeOf(a) - sizeOf(b) || a.plank - b.plank)
-    .slice(0, Math.max(0, piled.length - pile.pieces))
-  stock.waiting = tooMany.length === 0 ? kept : kept.filter((rest) => !tooMany.includes(rest))
+  const tooMany = new Set(piled.slice(0, Math.max(0, piled.length - pile.pieces)))
+  stock.waiting = kept.filter((rest) => !tooMany.has(rest)).slice(-MOST_WAITING)
 }
 
 function sizeOf(rest: Rest): number {
@@ -273,5 +285,5 @@ function keep(
   const hasEnd = along[0] === 0 || along[1] === stock.planks[plank]!.length
   const least = hasEnd ? shortest : shortestLoose
   if (least !== null && along[1] - along[0] >= least)
-    stock.waiting.push(restOf(stock, plank, along, across, since))
+    stock.fresh.push(restOf(stock, plank, along, across, since))
 }

@@ -1,5 +1,6 @@
 import type { Nm } from '../units/length.ts'
 import type { Jointing } from './jointing.ts'
+import { overlapFinder } from './overlap-finder.ts'
 import type { Band, Contact, Course, Interval, Problem, Stretch } from './problem.ts'
 
 /** A stretch as the planner needs it: its course, what it touches, and what it can do by itself. */
@@ -42,6 +43,7 @@ export interface Touch {
 export function placesOf(problem: Problem): readonly Place[] {
   const courses = new Map(problem.courses.map((course) => [course.course, course]))
   const touches = touchesOf(problem.stretches.length, problem.contacts)
+  const beyond = beyondAll(problem.stretches, touches)
   const alike = new Map<string, Map<Nm, readonly Jointing[]>>()
   return problem.stretches.map((stretch) => {
     const course = courses.get(stretch.course)
@@ -60,7 +62,7 @@ export function placesOf(problem: Problem): readonly Place[] {
       narrow: narrowParts(stretch, problem.rules.narrowestRip),
       across: sameAcross(stretch, course),
       touches: touches[stretch.id]!,
-      beyond: beyond(stretch, touches, problem.stretches),
+      beyond: beyond(stretch),
       known: sharedBy(alike, stretch, course),
     }
   })
@@ -74,12 +76,24 @@ export function acrossOf(place: Place, from: Nm, to: Nm): Across {
 function acrossBands(bands: readonly Band[], course: Course, from: Nm, to: Nm): Across {
   let low = course.high
   let high = course.low
-  for (const band of bands) {
-    if (band.to <= from || band.from >= to) continue
+  for (let i = firstBand(bands, from); i < bands.length && bands[i]!.from < to; i += 1) {
+    const band = bands[i]!
     if (band.low < low) low = band.low
     if (band.high > high) high = band.high
   }
   return { width: high - low, low: low === course.low, high: high === course.high }
+}
+
+/** The first band that ends beyond u. */
+function firstBand(bands: readonly Band[], u: Nm): number {
+  let low = 0
+  let high = bands.length
+  while (low < high) {
+    const middle = (low + high) >>> 1
+    if (bands[middle]!.to <= u) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 function sameAcross(stretch: Stretch, course: Course): Across | null {
@@ -109,22 +123,31 @@ function touchesOf(count: number, contacts: readonly Contact[]): readonly (reado
   return touches
 }
 
-function beyond(
-  stretch: Stretch,
-  touches: readonly (readonly Touch[])[],
+/**
+ * Finds what lies beyond a stretch. A stretch between may touch very many on either side, so that of
+ * each side only those that can lie over against the stretch at hand are looked at.
+ */
+function beyondAll(
   stretches: readonly Stretch[],
-): Place['beyond'] {
-  const pairs: { between: number; other: number }[] = []
-  for (const { other: between } of touches[stretch.id]!) {
-    for (const { other } of touches[between]!) {
+  touches: readonly (readonly Touch[])[],
+): (stretch: Stretch) => Place['beyond'] {
+  const neighbours = touches.map((touching) => [...new Set(touching.map(({ other }) => other))])
+  const sides = neighbours.map((others, id) => {
+    const { course } = stretches[id]!
+    const [below, above] = [[], []] as [Stretch[], Stretch[]]
+    for (const other of others) {
       const far = stretches[other]!
-      if (far.course === stretch.course) continue
-      if (far.from >= stretch.to || far.to <= stretch.from) continue
-      if (pairs.some((pair) => pair.between === between && pair.other === other)) continue
-      pairs.push({ between, other })
+      if (far.course < course) below.push(far)
+      else above.push(far)
     }
-  }
-  return pairs
+    return { below: overlapFinder(below), above: overlapFinder(above) }
+  })
+  return (stretch) =>
+    neighbours[stretch.id]!.flatMap((between) => {
+      const isAbove = stretches[between]!.course > stretch.course
+      const { above, below } = sides[between]!
+      return (isAbove ? above : below)(stretch).map(({ id }) => ({ between, other: id }))
+    })
 }
 
 /** Stretches with nothing but their two ends to tell them apart have the same jointings. */

@@ -30,15 +30,29 @@ export function zonesOf(area: FloorArea, frame: Frame, longest: Nm): PublishedZo
 
 /** Where a stretch with these bands lies in one of the zones, from left to right, merged. */
 export function inZones(bands: readonly Band[], zones: readonly PublishedZone[]): Interval[] {
-  const found = zones.flatMap((zone) =>
-    bands.flatMap((band) => {
+  const found: Interval[] = []
+  for (const zone of zones) {
+    for (let i = firstPast(bands, zone.from); i < bands.length && bands[i]!.from < zone.to; i++) {
+      const band = bands[i]!
       const overlaps = Math.min(band.high, zone.high) > Math.max(band.low, zone.low)
       const from = Math.max(band.from, zone.from)
       const to = Math.min(band.to, zone.to)
-      return overlaps && from < to ? [{ from, to }] : []
-    }),
-  )
+      if (overlaps && from < to) found.push({ from, to })
+    }
+  }
   return merged(found)
+}
+
+/** The first of bands from left to right that ends beyond u. */
+function firstPast(bands: readonly Band[], u: Nm): number {
+  let low = 0
+  let high = bands.length
+  while (low < high) {
+    const middle = (low + high) >>> 1
+    if (bands[middle]!.to <= u) low = middle + 1
+    else high = middle
+  }
+  return low
 }
 
 function merged(intervals: readonly Interval[]): Interval[] {

@@ -16,15 +16,11 @@ export function takeoff(
   laid: readonly LaidFloor[],
   messages: readonly Message[],
 ): Takeoff {
-  const used = job.products.filter((product) =>
-    laid.some((floor) => floor.product.name.key === product.name.key),
-  )
+  const byProduct = Map.groupBy(laid, (floor) => floor.product.name.key)
+  const used = job.products.filter((product) => byProduct.has(product.name.key))
   const counted: Takeoff = {
     floors: laid.map((floor) => floorQuantities(job, survey, floor)),
-    products: used.map((product) => {
-      const floors = laid.filter((floor) => floor.product.name.key === product.name.key)
-      return productQuantities(product, floors)
-    }),
+    products: used.map((product) => productQuantities(product, byProduct.get(product.name.key)!)),
     complete: true,
     incompleteBecause: [],
   }

@@ -2,7 +2,8 @@ import type { Derivation } from '../facts/derivation.ts'
 import { COMMON_PRACTICE, FROM_THE_JOB } from '../facts/source.ts'
 import type { Job } from '../job/job.ts'
 import type { LaidFloor } from '../layout/lay.ts'
-import type { Survey, SurveyedRoom } from '../survey/survey.ts'
+import { houseIndex } from '../survey/house-index.ts'
+import type { Survey } from '../survey/survey.ts'
 import { printDecimal } from '../units/decimal.ts'
 import { divide, multiply, ONE, ratio, subtract } from '../units/ratio.ts'
 import { areaOf, measuresOf } from './amount.ts'
@@ -51,7 +52,15 @@ export function floorQuantities(job: Job, survey: Survey, laid: LaidFloor): Floo
 function roomAreas(survey: Survey, laid: LaidFloor, job: Job): readonly Quantity[] {
   const measures = measuresOf(job.units)
   const listed = new Set(laid.floor.rooms.map((room) => room.key))
-  const measured = survey.rooms.filter((room: SurveyedRoom) => room.status === 'measured')
+  const { rooms, withCloset } = houseIndex(survey)
+  const concerned = [...listed].flatMap((key) => [
+    ...(rooms.get(key) ?? []),
+    ...(withCloset.get(key) ?? []),
+  ])
+  const measured = [...new Set(concerned)]
+    .sort((a, b) => a - b)
+    .map((i) => survey.rooms[i]!)
+    .filter((room) => room.status === 'measured')
   return measured.flatMap((room) => [
     ...(listed.has(room.room.name.key) ? [roomArea(room, measures)] : []),
     ...closetAreas(room, measures).filter((closet) =>
