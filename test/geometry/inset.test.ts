@@ -217,6 +217,110 @@ describe('the gap taken off a region', () => {
     expect(twiceAreaOf(net)).toBe(317n * 238n)
   })
 
+  test('a corner that turns little is mitred like any other', () => {
+    // The walls run 4 to 3 and 3 to 4: their normals (−3, 4)/5 and (−4, 3)/5 meet at (−7, 7)·k.
+    const net = inset([
+      edges(
+        [
+          [0, 0],
+          [400, 300],
+          [700, 700],
+          [0, 700],
+        ],
+        [50, 50, 0, 0],
+      ),
+    ])
+    // k = 50 / (1 + 24/25) / 5: the corner (400, 300) moves by 35.7142… each way.
+    expect(pairs(net[0]!)).toContainEqual([364, 336])
+    // The first wall's line 3x − 4y = 0 moves to 3x − 4y = −250 and meets x = 0 at 62.5.
+    expect(pairs(net[0]!)).toContainEqual([0, 62])
+  })
+
+  test('walls almost in line with other gaps make a step square to the wider one', () => {
+    const bent = [
+      [0, 0],
+      [50_000_000, 0],
+      [100_000_000, 1000],
+      [100_000_000, 80_000_000],
+      [0, 80_000_000],
+    ] as const
+    const wide = inset([edges(bent, [2_000_000, 5_000_000, 0, 0, 0])]).map(pairs)[0]!
+    // The second wall falls back by 1 in 50 000: 40 nm at 2 mm off, 100 nm at 5 mm.
+    expect(wide).toContainEqual([49_999_960, 2_000_000])
+    expect(wide).toContainEqual([49_999_900, 5_000_000])
+    const narrow = inset([edges(bent, [5_000_000, 2_000_000, 0, 0, 0])]).map(pairs)[0]!
+    expect(narrow).toContainEqual([50_000_000, 5_000_000])
+    expect(narrow).toContainEqual([50_000_000, 2_000_000])
+  })
+
+  test('a sharp end of a wall is cut square beyond four gaps, and mitred within', () => {
+    // The end of a wedge at (50, 40), its sides 1 to 4, 1 to 3 and 1 to 1 off the upright.
+    const wedge = (aside: number, along: number) =>
+      inset([
+        edges(
+          [
+            [0, 0],
+            [10_000, 0],
+            [10_000, 9000],
+            [5000 + aside, 5000 + along],
+            [5000, 5000],
+            [5000 - aside, 5000 + along],
+            [0, 9000],
+          ],
+          500,
+        ),
+      ])
+    const lowest = (aside: number, along: number) =>
+      Math.min(
+        ...wedge(aside, along)
+          .flat()
+          .filter(({ x, y }) => y > 1000 && x > 1000 && x < 9000)
+          .map(({ y }) => y),
+      )
+    // A mitre lies gap / sin(half the angle) off: √17, √10, √2 gaps. Cut square, each side goes on for
+    // one gap past its end: 500 · (4 + 1)/√17 in all.
+    expect(lowest(1000, 4000)).toBe(5000 - Math.round(2500 / Math.sqrt(17)))
+    expect(lowest(1000, 3000)).toBe(5000 - Math.round(500 * Math.sqrt(10)))
+    expect(lowest(3000, 3000)).toBe(5000 - Math.round(500 * Math.sqrt(2)))
+  })
+
+  test('the square end of a wall reaches as far aside as its gaps say', () => {
+    // A wall of no thickness that ends upright at (5000, 5000), 300 off on its left and 700 on its right.
+    const slit = [
+      [0, 0],
+      [10_000, 0],
+      [10_000, 9000],
+      [5000, 9000],
+      [5000, 5000],
+      [4999, 9000],
+      [0, 9000],
+    ] as const
+    const net = inset([edges(slit, [0, 0, 0, 700, 300, 0, 0])])
+    const end = net.flat().filter(({ x, y }) => y < 5000 && x > 3000 && x < 7000)
+    expect(pairs(end).sort()).toEqual([
+      [4700, 4300],
+      [5700, 4300],
+    ])
+  })
+
+  test('a column in one room is kept off by its own gap while another room lies apart', () => {
+    const other = SQUARE.map(([x, y]) => [x + 200, y] as const)
+    const column = [
+      [40, 30],
+      [40, 50],
+      [60, 50],
+      [60, 30],
+    ] as const
+    const net = inset([edges(other, 5), edges(SQUARE, 5), edges(column, 2)])
+    expect(twiceAreaOf(net)).toBe(2n * (90n * 70n + 90n * 70n - 24n * 24n))
+    expect(net.length).toBe(3)
+  })
+
+  test('an edge of no length is none', () => {
+    const doubled = [SQUARE[0], ...SQUARE] as const
+    expect(inset([edges(doubled, [9, 1, 2, 3, 4])])).toEqual(inset([edges(SQUARE, [1, 2, 3, 4])]))
+  })
+
   test('moved corner by corner or taken off in bands is the same floor', () => {
     const INCH = 25_400_000
     const gap = fc.constantFrom(0, INCH / 8, INCH / 4, (3 * INCH) / 8)

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { canonical } from '../../server/src/geometry/canonical.ts'
 import { union } from '../../server/src/geometry/clip.ts'
 import { type Line, twiceAreaOf } from '../../server/src/geometry/exact.ts'
 import { join } from '../../server/src/geometry/join.ts'
@@ -132,6 +133,90 @@ describe('rooms joined to one floor', () => {
       none,
     )
     expect(twiceAreaOf(rings(floor))).toBe(2n * (10_000n - 400n))
+  })
+
+  const marksOf = (floor: readonly (readonly Marked[])[]) =>
+    floor.map((ring) => ring.map(({ mark }) => mark))
+  const room = rectangle(0, 0, 100, 100)
+
+  test.each([
+    ['a room within a room, clear of its walls', [rectangle(20, 20, 10, 10)], []],
+    ['a room within a room, at its wall', [rectangle(0, 20, 10, 10)], []],
+    ['a column beside the room', [], [rectangle(200, 0, 5, 5)]],
+    ['a column beside the room, level with its corner', [], [rectangle(-50, 0, 5, 5)]],
+    ['a column that touches the room from outside', [], [rectangle(100, 40, 20, 20)]],
+  ])('%s changes nothing', (_, solids, holes) => {
+    const floor = join(
+      [room, ...solids].map((ring, i) => marked(ring, `room ${i}`)),
+      holes.map((ring) => marked(ring, 'column')),
+      none,
+    )
+    expect(canonical(rings(floor))).toEqual([room])
+    expect(new Set(floor.flat().map(({ mark }) => mark))).toEqual(
+      new Set(['room 0 0', 'room 0 1', 'room 0 2', 'room 0 3']),
+    )
+  })
+
+  test('a column within a column is one', () => {
+    const floor = join(
+      [marked(room, 'room')],
+      [marked(rectangle(60, 60, 20, 20), 'c'), marked(rectangle(65, 65, 5, 5), 'd')],
+      none,
+    )
+    expect(marksOf(floor).flat().sort()).toEqual([
+      'c 0',
+      'c 1',
+      'c 2',
+      'c 3',
+      'room 0',
+      'room 1',
+      'room 2',
+      'room 3',
+    ])
+  })
+
+  test('two rooms apart, each with its column, lie as they are', () => {
+    const floor = join(
+      [marked(room, 'a'), marked(rectangle(300, 0, 100, 100), 'b')],
+      [marked(rectangle(10, 10, 5, 5), 'c'), marked(rectangle(310, 10, 5, 5), 'd')],
+      none,
+    )
+    expect(floor.map((ring) => ring[0]!.mark)).toEqual(['a 0', 'b 0', 'c 3', 'd 3'])
+  })
+
+  test('a level kept line parts rooms that overlap beside it', () => {
+    const parts = join(
+      [
+        marked(rectangle(0, 0, 9000, 5000), 'a'),
+        marked(rectangle(0, 5000, 9000, 5000), 'b'),
+        marked(rectangle(5000, 7000, 3000, 5000), 'c'),
+      ],
+      [],
+      ({ mark }) => mark === 'a 2' || mark === 'b 0',
+    )
+    expect(parts.map((ring) => ring.length).sort()).toEqual([4, 8])
+    expect(parts.flat().filter(({ mark }) => mark === 'a 2' || mark === 'b 0').length).toBe(2)
+  })
+
+  test('where two solids have an edge one way and the floor the other, it keeps its own', () => {
+    // The second room's west wall lies on the first one's east wall, beyond the overlap with the third.
+    const floor = join(
+      [
+        marked(rectangle(0, 0, 5000, 4000), 'a'),
+        marked(rectangle(5000, 1000, 3000, 3000), 'b'),
+        marked(rectangle(3000, 3000, 1000, 3000), 'c'),
+      ],
+      [marked(rectangle(5000, 1000, 500, 500), 'post')],
+      none,
+    )
+    const at = (x: number, y: number) =>
+      floor.flat().find(({ from, to }) => (from.x + to.x) / 2 === x && (from.y + to.y) / 2 === y)
+    expect(at(5000, 500)?.mark).toBe('a 1')
+    expect(at(5000, 1250)?.mark).toBe('a 1')
+    expect(at(5500, 1250)?.mark).toBe('post 1')
+    expect(at(5250, 1500)?.mark).toBe('post 2')
+    expect(at(6750, 1000)?.mark).toBe('b 0')
+    expect(at(3500, 6000)?.mark).toBe('c 2')
   })
 
   test('whatever way rectangles lie, the area is that of their union', () => {

@@ -32,5 +32,14 @@ test('boxes meet when they share more than an edge', () => {
   const box = boxOf(square)
   expect(box).toEqual({ west: 0, south: 0, east: 10, north: 10 })
   expect(boxesMeet(box, boxOf([p(9, 9), p(12, 12)]))).toBe(true)
-  expect(boxesMeet(box, boxOf([p(10, 0), p(12, 12)]))).toBe(false)
+  const beside = [
+    [p(10, 0), p(12, 12)],
+    [p(-4, 0), p(0, 12)],
+    [p(0, 10), p(12, 12)],
+    [p(0, -4), p(12, 0)],
+  ]
+  for (const ring of beside) {
+    expect(boxesMeet(box, boxOf(ring))).toBe(false)
+    expect(boxesMeet(boxOf(ring), box)).toBe(false)
+  }
 })
