@@ -34,7 +34,7 @@ export function asFile(...floors: readonly PublishedFloor[]): object {
   return JSON.parse(JSON.stringify(layouts))
 }
 
-/** What came of many jobs of one mode: counts, and whatever must not be; no job is kept. */
+/** What came of many jobs of one mode: counts, and whatever must not be; of the jobs only a few floors are kept. */
 export class Proof {
   readonly #mode: Mode
   jobs = 0
@@ -48,6 +48,8 @@ export class Proof {
   readonly faults: string[] = []
   /** Why a floor of a sound job has no layout. */
   readonly notLaid: string[] = []
+  /** The first few floors that are neither small nor large. */
+  readonly samples: PublishedFloor[] = []
 
   constructor(mode: Mode) {
     this.#mode = mode
@@ -59,7 +61,15 @@ export class Proof {
     for (const { code, text } of verify(asFile(...floors)).faults) this.#fault(job, code, text)
     if (job.sound) this.#addSound(job, result)
     else if (result.exit === 'sound') this.#fault(job, 'comes out sound', job.unsound.join(', '))
-    for (const floor of floors) this.#addBreaches(floor)
+    for (const floor of floors) {
+      this.#addBreaches(floor)
+      this.#keep(floor)
+    }
+  }
+
+  #keep(floor: PublishedFloor): void {
+    const count = floor.pieces.length
+    if (count > 20 && count < 200 && this.samples.length < 10) this.samples.push(floor)
   }
 
   #fault({ seed }: RandomJob, code: string, text: string): void {
