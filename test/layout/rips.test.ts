@@ -48,6 +48,7 @@ describe('the courses along the walls', () => {
     const wall = {
       label: 'north of hall',
       room: 'hall',
+      wall: 'a',
       from: 0,
       to: inch(100),
       floor: 'below',
@@ -63,6 +64,7 @@ describe('the courses along the walls', () => {
     const wall = {
       label: '',
       room: '',
+      wall: null,
       from: 0,
       to: 1,
       low: inch(7) + 1,

@@ -7,9 +7,9 @@ const MM = 1_000_000
 const METRES = measuresOf('mm')
 
 /** An edge 3 m east and 4 m north: 5 m of trim. */
-function edge(kind: string | null, { room = 'den', atWall = true } = {}): RimEdge {
+function edge(kind: string | null, { room = 'den', wall = 'a' as string | null } = {}): RimEdge {
   const to = { x: 3000 * MM, y: 4000 * MM }
-  return { from: { x: 0, y: 0 }, to, kind, room, atWall, label: 'wall', span: null } as never
+  return { from: { x: 0, y: 0 }, to, kind, room, wall, label: 'wall', span: null } as never
 }
 
 const runs = (edges: readonly RimEdge[]) =>
@@ -25,7 +25,7 @@ test('each room, then all', () => {
 })
 
 test('an edge off the walls has no base, nor has a floor without walls a run', () => {
-  expect(runs([edge('base kept', { atWall: false })])).toEqual([[null, '0.0 m']])
+  expect(runs([edge('base kept', { wall: null })])).toEqual([[null, '0.0 m']])
   expect(runs([])).toEqual([[null, '0.0 m']])
 })
 

@@ -16,8 +16,10 @@ export interface EdgeSettled {
   readonly span: Span | null
   /** A break: the floor goes on beyond, and yet is parted here. */
   readonly parts: boolean
-  /** Whether a wall stands here: not in an opening, nor at a step. */
-  readonly atWall: boolean
+  /**
+   * Which wall stands here, for two may have one name; null in an opening, at a step, round an obstacle.
+   */
+  readonly wall: string | null
 }
 
 /** What of a floor and of the job around it the edges ask for again and again. */
@@ -54,7 +56,8 @@ export function floorSaid(job: Job, floor: Floor): FloorSaid {
   }
 }
 
-function wallKey(room: string, wall: number): string {
+/** Tells a wall from all others of the job; two of a room may have one name. */
+export function wallKey(room: string, wall: number): string {
   return `${wall} ${room}`
 }
 
@@ -76,7 +79,7 @@ export function wallEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
     room: room.name.text,
     span: line?.span ?? wall.edge.span ?? wall.span,
     parts: false,
-    atWall: true,
+    wall: wallKey(room.name.key, wall.index),
   }
 }
 
@@ -95,7 +98,7 @@ function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
     room: room.name.text,
     span: line?.span ?? wall.span,
     parts: false,
-    atWall: false,
+    wall: null,
   }
 }
 
@@ -112,7 +115,7 @@ export function plainEdge(
     trim: null,
     ...place,
     parts: false,
-    atWall: true,
+    wall: place.label,
   }
 }
 
@@ -131,7 +134,7 @@ export function jambEdge(
 ): EdgeSettled {
   const { label, room, undercut, span } = opening
   const gap = undercut ? 0 : gapAt('jamb', null, said.productGap)
-  return { kind: 'jamb', gap, trim: null, label, room, span, parts: false, atWall: false }
+  return { kind: 'jamb', gap, trim: null, label, room, span, parts: false, wall: null }
 }
 
 export function obstacleEdge(
@@ -154,7 +157,7 @@ export function obstacleEdge(
     room: thing.room,
     span: thing.span,
     parts: false,
-    atWall: false,
+    wall: null,
   }
 }
 
@@ -191,7 +194,7 @@ export function meetingEdge(said: FloorSaid, meeting: Meeting): EdgeSettled {
     room: meeting.room,
     span: line?.span ?? cut?.span ?? meeting.span,
     parts: meeting.parts,
-    atWall: false,
+    wall: null,
   }
 }
 

@@ -39,8 +39,8 @@ export interface RimEdge {
   /** "north of hall", "hall to bath". */
   readonly label: string
   readonly span: Span | null
-  /** Whether a wall stands here: not in an opening, nor at a step. */
-  readonly atWall: boolean
+  /** Which wall stands here, told from others of its name; null in an opening, at a step, round an obstacle. */
+  readonly wall: string | null
 }
 
 /** Where a floor ends in an opening or is broken in it. */

@@ -3,7 +3,7 @@ import { wholeNumber } from '../units/number.ts'
 import { ratio } from '../units/ratio.ts'
 import { roundRatio } from '../units/round.ts'
 import { balanceCourses, type CourseWidths } from './balance.ts'
-import { type Rip, ripsAt, type WallAlong } from './rips.ts'
+import { type Rip, ripsAt, type WallAlong, type WallWhole, wholeWalls } from './rips.ts'
 
 /** The working line: where the seams lie across the run. */
 export interface Line {
@@ -66,19 +66,28 @@ function balanceFor(
   return balanceCourses({ most, least }, rules.width, rules.narrowestRip)[0]!
 }
 
-/** The longest wall of the start wall's room that faces it. */
+/**
+ * The longest wall of the start wall's room that faces it, openings in it left out; of two alike the
+ * farther one.
+ */
 function wallOpposite(
   walls: readonly WallAlong[],
   startWall: readonly WallAlong[],
-): WallAlong | null {
-  const room = startWall[0]!.room
-  return walls
-    .filter((wall) => wall.room === room && wall.floor === 'above')
-    .reduce<WallAlong | null>(
-      (best, wall) => (best === null || wall.to - wall.from > best.to - best.from ? wall : best),
-      null,
-    )
+): WallWhole | null {
+  const { room } = startWall[0]!
+  const start = Math.max(...startWall.map((wall) => wall.high))
+  const facing = walls.filter(
+    (wall) =>
+      wall.room === room && wall.floor === 'above' && wall.wall !== null && wall.low < start,
+  )
+  return wholeWalls(facing).reduce<WallWhole | null>(
+    (best, wall) => (best === null || isLonger(wall, best) ? wall : best),
+    null,
+  )
 }
+
+const isLonger = (a: WallWhole, b: WallWhole) =>
+  a.length > b.length || (a.length === b.length && a.low < b.low)
 
 /** The line moved towards high v. */
 export function movedLine(line: Line, by: Nm, walls: readonly WallAlong[], rules: LineRules): Line {

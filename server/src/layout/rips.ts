@@ -16,6 +16,8 @@ export interface WallAlong {
   readonly high: Nm
   /** On which side of the wall the floor lies. */
   readonly floor: 'above' | 'below'
+  /** Which wall it is; null for the end of an opening, a step and an obstacle. */
+  readonly wall: string | null
 }
 
 /**
@@ -27,6 +29,30 @@ export function wallsAlong(area: FloorArea, frame: Frame): WallAlong[] {
   return edgesAlong(area, frame).sort(
     (a, b) => a.high - b.high || a.low - b.low || b.to - b.from - (a.to - a.from),
   )
+}
+
+/** The edges of one wall of a floor, which openings part. */
+export interface WallWhole {
+  readonly wall: string | null
+  readonly label: string
+  readonly floor: WallAlong['floor']
+  readonly length: Nm
+  readonly low: Nm
+  readonly high: Nm
+}
+
+/** Edges along the planks that make one wall together, with the floor on one side. */
+export function wholeWalls(walls: readonly WallAlong[]): readonly WallWhole[] {
+  return [
+    ...Map.groupBy(walls, ({ wall, label, floor }) => `${floor} ${wall ?? label}`).values(),
+  ].map((edges) => ({
+    wall: edges[0]!.wall,
+    label: edges[0]!.label,
+    floor: edges[0]!.floor,
+    length: edges.reduce((sum, { from, to }) => sum + (to - from), 0),
+    low: edges.reduce((least, { low }) => Math.min(least, low), Infinity),
+    high: edges.reduce((most, { high }) => Math.max(most, high), -Infinity),
+  }))
 }
 
 function edgesAlong(area: FloorArea, frame: Frame): WallAlong[] {
@@ -45,7 +71,7 @@ function edgesAlong(area: FloorArea, frame: Frame): WallAlong[] {
 }
 
 function wallAlong(
-  { label, room }: RimEdge,
+  { label, room, wall }: RimEdge,
   [u, otherU]: readonly [Nm, Nm],
   [v, otherV]: readonly [Nm, Nm],
   floor: 'above' | 'below',
@@ -58,6 +84,7 @@ function wallAlong(
     low: Math.min(v, otherV),
     high: Math.max(v, otherV),
     floor,
+    wall,
   }
 }
 

@@ -55,11 +55,18 @@ function startMessages(floor: Floor, start: Start): readonly Message[] {
   const label = start.wall[0]!.label
   if (start.said === 'said') return []
   if (floor.start === null || start.said === 'not said') {
-    const text = `Laying starts along ${label}, the longest wall along the planks, for the floor does not say. "start along ${label}" settles it.`
+    const text = `Laying starts along ${label}, the longest wall along the planks, for the floor does not say. ${settledBy(start, label)}`
     return [message('note', 'start-chosen', floor.span, text)]
   }
   const text = `The first course cannot lie along this wall: the planks run across it, or the floor has no edge there. Laying starts along ${label} instead.`
   return [message('warning', 'start-across-planks', floor.start.span, text)]
+}
+
+function settledBy({ walls, wall }: Start, label: string): string {
+  const isAlone = walls.every((other) => other.label !== label || other.wall === wall[0]!.wall)
+  return isAlone
+    ? `"start along ${label}" settles it.`
+    : 'Two walls there have one name: call this one something, and say that it starts along it.'
 }
 
 /** How far the line lies off its balanced place, towards high v, and what a choice of ours is for. */

@@ -1,9 +1,10 @@
 import type { Floor, ProductRules } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
 import { reversed, wallFrame } from './direction.ts'
+import { wallKey } from './edge-said.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
-import { type WallAlong, wallsAlong } from './rips.ts'
+import { type WallAlong, type WallWhole, wallsAlong, wholeWalls } from './rips.ts'
 import { compareNumbers, viewFrom } from './view-from.ts'
 
 /**
@@ -39,15 +40,22 @@ export function startOf(to: ToStart, run: Frame): Start {
   const stated = floor.start === null ? null : statedStart(floor.start, survey, area, run)
   if (stated !== null) return leastView(to, [stated])
   const walls = wallsAlong(area, run)
-  const longest = walls.reduce((most, wall) => Math.max(most, lengthOf(wall)), 0)
+  const wholes = wallsToStartAt(walls)
+  const longest = wholes.reduce((most, wall) => Math.max(most, wall.length), 0)
   const said = floor.start === null ? 'not said' : 'said, but across the planks'
-  const equals = walls.filter((wall) => lengthOf(wall) === longest)
+  const equals = wholes.filter((wall) => wall.length === longest)
   if (equals.length === 0) return { frame: run, walls, wall: [], fromRight: false, said }
-  const frameOf = (wall: WallAlong) => (wall.floor === 'below' ? run : reversed(run))
+  const frameOf = (wall: WallWhole) => (wall.floor === 'below' ? run : reversed(run))
   return leastView(
     to,
-    equals.map((wall) => facing(area, frameOf(wall), wall.label, said)),
+    equals.map((wall) => facing(area, frameOf(wall), wall, said)),
   )
+}
+
+/** Walls, doors in them left out; where no wall lies along the planks, whatever else the floor ends at. */
+function wallsToStartAt(walls: readonly WallAlong[]): readonly WallWhole[] {
+  const standing = wholeWalls(walls.filter(({ wall }) => wall !== null))
+  return standing.length > 0 ? standing : wholeWalls(walls)
 }
 
 const HANDS = {
@@ -82,16 +90,26 @@ function statedStart(
   const across = along.east * run.north - along.north * run.east
   if (Math.abs(dot) <= Math.abs(across)) return null
   const frame = dot > 0 ? run : reversed(run)
-  const found = facing(area, frame, `${wall.label} of ${room.name.text}`, 'said')
+  const whole = {
+    wall: wallKey(room.name.key, start.wall),
+    label: `${wall.label} of ${room.name.text}`,
+  }
+  const found = facing(area, frame, whole, 'said')
   return found.wall.length === 0 ? null : found
 }
 
-function facing(area: FloorArea, frame: Frame, label: string, said: Start['said']) {
+function facing(
+  area: FloorArea,
+  frame: Frame,
+  whole: Pick<WallWhole, 'wall' | 'label'>,
+  said: Start['said'],
+) {
   const walls = wallsAlong(area, frame)
-  const wall = walls.filter((each) => each.label === label && each.floor === 'below')
+  const wall = walls.filter(
+    (each) =>
+      each.wall === whole.wall &&
+      (each.wall !== null || each.label === whole.label) &&
+      each.floor === 'below',
+  )
   return { frame, walls, wall, said }
-}
-
-function lengthOf(wall: WallAlong): number {
-  return wall.to - wall.from
 }

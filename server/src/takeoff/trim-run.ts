@@ -14,7 +14,7 @@ const WITHOUT_BASE: readonly string[] = ['tub', 'hearth', 'slider', 'nosing', 'o
 export function trimRuns(rim: readonly RimEdge[], measures: Measures): readonly Quantity[] {
   const byRoom = new Map<string, RimEdge[]>()
   for (const edge of rim) {
-    if (!edge.atWall || (edge.kind !== null && WITHOUT_BASE.includes(edge.kind))) continue
+    if (edge.wall === null || (edge.kind !== null && WITHOUT_BASE.includes(edge.kind))) continue
     const edges = byRoom.get(edge.room) ?? []
     edges.push(edge)
     byRoom.set(edge.room, edges)
