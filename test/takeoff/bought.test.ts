@@ -28,7 +28,7 @@ function product({ lengths = { 48: 10 }, planks, percent, spares }: Stated): Pro
     lengths: counts,
     spoil: {
       planks: planks ?? null,
-      percent: percent === undefined ? null : ratio(percent),
+      percent: percent === undefined ? null : ratio(percent * 10, 10),
       span: planks === undefined && percent === undefined ? null : SPAN,
     },
     spares: spares ?? { planks: 0, boxes: 0 },
@@ -60,6 +60,7 @@ describe('what is bought of one length', () => {
     ['three count as three', { planks: 3 }, 37, [3, 0, 4, 0]],
     ['a part of a plank of spoil is a plank', { percent: 10 }, 31, [4, 0, 4, 5]],
     ['a whole percentage is exact', { percent: 10 }, 30, [3, 0, 4, 7]],
+    ['a percentage may have decimals', { percent: 2.5 }, 100, [3, 0, 11, 7]],
     ['planks and a percentage add up', { planks: 2, percent: 10 }, 30, [5, 0, 4, 5]],
     ['spares come in planks and in boxes', { spares: { planks: 3, boxes: 2 } }, 5, [2, 23, 3, 23]],
   ] as const)('%s', (_, stated, planks, [spoil, spares, boxes, left]) => {

@@ -128,5 +128,7 @@ test('both jobs are complete', () => {
     const { takeoff, messages } = compiled(text)
     expect(messages.filter(({ weight }) => weight !== 'note' && weight !== 'warning')).toEqual([])
     expect(takeoff.complete).toBe(true)
+    const all = [...takeoff.floors, ...takeoff.products].flatMap(({ quantities }) => quantities)
+    expect(all.every(({ complete }) => complete)).toBe(true)
   }
 })

@@ -162,6 +162,7 @@ describe('what is not ready never looks ready', () => {
     expect(takeoff.complete).toBe(false)
     expect(takeoff.products[0]!.quantities.every((one) => !one.complete)).toBe(true)
     expect(takeoff.incompleteBecause.join(' ')).toContain('east')
+    expect(takeoff.products[0]!.quantities.map(({ key }) => key)).toContain('boxes')
   })
 
   test('a hold does, until it is cleared', () => {
