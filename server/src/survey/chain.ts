@@ -49,24 +49,21 @@ export function chainVariance(
 
 /** The rooms after the first, up to the last: to the room both were placed from, and down again. */
 function roomsBetween(placing: Placing, from: number, to: number): readonly number[] {
-  const up = [from, ...ancestors(placing, from)]
-  const down = [to, ...ancestors(placing, to)]
-  const meets = new Set(up)
-  const shared = down.findIndex((room) => meets.has(room))
-  const turn = up.indexOf(down[shared]!)
-  return [...up.slice(1, turn + 1), ...down.slice(0, shared).reverse()]
-}
-
-function ancestors({ placedBy }: Placing, room: number): readonly number[] {
-  const found: number[] = []
-  let pair = placedBy[room]!
-  let at = room
-  while (pair !== null) {
-    at = otherRoom(pair, at)
-    found.push(at)
-    pair = placedBy[at]!
+  const { placedBy, depths } = placing
+  const above = (room: number) => otherRoom(placedBy[room]!, room)
+  const up: number[] = []
+  const down: number[] = []
+  let [a, b] = [from, to]
+  while (a !== b) {
+    if (depths[a]! >= depths[b]!) {
+      a = above(a)
+      up.push(a)
+    } else {
+      down.push(b)
+      b = above(b)
+    }
   }
-  return found
+  return [...up, ...down.reverse()]
 }
 
 function doorBetween({ placedBy }: Placing, a: number, b: number) {

@@ -20,6 +20,8 @@ interface Around {
   readonly isJudged: (tied: { readonly network: number }) => boolean
   /** Rooms of which it was said already that nothing places them, as "room beyond". */
   readonly unplaced: Set<string>
+  /** Where in the list the first room of each name stands. */
+  readonly byKey: ReadonlyMap<string, number>
 }
 
 /**
@@ -89,11 +91,10 @@ function wallBeyond(pair: Pair, thickness: number, around: Around): PlacedWall |
  * Whether the room beyond has this opening, or one to a room that nobody knows, which may be this one:
  * what its line lacks is said there.
  */
-function isAskedBeyond({ room }: Side, beyond: RoomPlan, { plans }: Around): boolean {
-  const known = new Set(plans.map(({ shape }) => shape.room.name.key))
+function isAskedBeyond({ room }: Side, beyond: RoomPlan, { plans, byKey }: Around): boolean {
   const own = plans[room]!.shape.room.name.key
   return beyond.shape.room.openings.some(
-    ({ to }) => to !== null && to.key !== 'outside' && (to.key === own || !known.has(to.key)),
+    ({ to }) => to !== null && to.key !== 'outside' && (to.key === own || !byKey.has(to.key)),
   )
 }
 

@@ -1,7 +1,9 @@
 import { type Message, message } from '../facts/message.ts'
+import { type Boxes, boxes } from '../geometry/boxes.ts'
 import { intersection } from '../geometry/clip.ts'
 import { twiceAreaOf } from '../geometry/exact.ts'
-import type { Ring } from '../geometry/point.ts'
+import { locatorOf } from '../geometry/locate.ts'
+import type { Point, Ring } from '../geometry/point.ts'
 import { boxesMeet, boxOf, placeInRing } from '../geometry/ring.ts'
 import type { Obstacle } from '../job/job.ts'
 import { lengthFrom } from './reading.ts'
@@ -23,17 +25,22 @@ export function obstaclesOf(
   before: readonly SurveyedObstacle[],
   say: Say,
 ): readonly SurveyedObstacle[] {
-  const found: SurveyedObstacle[] = []
+  if (shape.room.obstacles.length === 0) return []
+  const reachesOut = reachingOut(outline)
+  const standing = [...before]
+  const ground = boxes<number>()
+  for (const [i, { ring }] of before.entries()) ground.add(i, boxOf(ring))
   for (const obstacle of shape.room.obstacles) {
     const ring = ringOf(shape, obstacle)
     if (ring === null) continue
-    if (reachesOut(ring, outline)) {
+    if (reachesOut(ring)) {
       say(outside(shape, obstacle))
       continue
     }
-    const over = [...before, ...found].find((other) => overlap(ring, other.ring))
+    const over = firstOver(ring, standing, ground)
     if (over) say(liesOver(obstacle, over))
-    found.push({
+    ground.add(standing.length, boxOf(ring))
+    standing.push({
       kind: obstacle.kind,
       label: obstacle.label,
       ring,
@@ -41,7 +48,21 @@ export function obstaclesOf(
       span: obstacle.span,
     })
   }
-  return found
+  return standing.slice(before.length)
+}
+
+/** The first of what stands there that a ring lies over. */
+function firstOver(
+  ring: Ring,
+  standing: readonly SurveyedObstacle[],
+  ground: Boxes<number>,
+): SurveyedObstacle | undefined {
+  let first = standing.length
+  ground.some(boxOf(ring), (i) => {
+    if (i < first && overlap(ring, standing[i]!.ring)) first = i
+    return false
+  })
+  return standing[first]
 }
 
 /** Half its extent along a direction, and its ring round a centre. */
@@ -96,17 +117,27 @@ function formOf({ round, eastWest, northSouth }: Obstacle): Form | null {
 /** An obstacle that touches its wall may lie a little over it, as its readings have it. */
 const SHRINK = 0.99
 
-/** Whether it leaves the room, drawn in by a hundredth so that one that touches a wall does not. */
-function reachesOut(ring: Ring, outline: Ring): boolean {
+/** Whether one leaves the room, drawn in by a hundredth so that one that touches a wall does not. */
+function reachingOut(outline: Ring): (ring: Ring) => boolean {
+  const locate = locatorOf(outline)
+  // By their walls, for a corner by itself is too small a thing to be sorted by size.
+  const corners = boxes<Point>()
+  outline.forEach((corner, i) => {
+    corners.add(corner, boxOf([corner, outline[(i + 1) % outline.length]!]))
+  })
+  return (ring) => {
+    const drawnIn = shrunk(ring)
+    return (
+      drawnIn.some((point) => locate(point) === 'outside') ||
+      corners.some(boxOf(drawnIn), (corner) => placeInRing(corner, drawnIn) === 'inside')
+    )
+  }
+}
+
+function shrunk(ring: Ring): Ring {
   const box = boxOf(ring)
   const centre = { x: (box.west + box.east) / 2, y: (box.south + box.north) / 2 }
-  const drawnIn = ring.map(({ x, y }) =>
-    toPoint(plus(times(centre, 1 - SHRINK), times({ x, y }, SHRINK))),
-  )
-  return (
-    drawnIn.some((point) => placeInRing(point, outline) === 'outside') ||
-    outline.some((corner) => placeInRing(corner, drawnIn) === 'inside')
-  )
+  return ring.map(({ x, y }) => toPoint(plus(times(centre, 1 - SHRINK), times({ x, y }, SHRINK))))
 }
 
 function overlap(a: Ring, b: Ring): boolean {

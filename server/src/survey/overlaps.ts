@@ -1,9 +1,10 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
+import { type Boxes, boxes } from '../geometry/boxes.ts'
 import { intersection } from '../geometry/clip.ts'
 import { twiceAreaOf } from '../geometry/exact.ts'
 import type { Region, Ring } from '../geometry/point.ts'
-import { boxesMeet, boxOf } from '../geometry/ring.ts'
+import { type Box, boxesMeet, boxOf } from '../geometry/ring.ts'
 import { areaFromTwice } from '../units/area.ts'
 import { NM_PER_INCH, type UnitStyle } from '../units/length.ts'
 import { areaWords } from './area-words.ts'
@@ -26,10 +27,10 @@ const LEAST_WIDTH = NM_PER_INCH / 2
 export function overlapMessages(floors: readonly Lying[], style: UnitStyle): readonly Message[] {
   const boxed = floors.map((floor, order) => ({ floor, order, box: boxOf(floor.ring) }))
   const found: { readonly order: number; readonly message: Message }[] = []
-  let open: typeof boxed = []
-  for (const next of [...boxed].sort((a, b) => a.box.west - b.box.west || a.order - b.order)) {
-    open = open.filter(({ box }) => box.east > next.box.west)
-    for (const other of open) {
+  const swept = boxed.sort((a, b) => a.box.west - b.box.west || a.order - b.order)
+  const open = boxes<number>()
+  for (const [at, next] of swept.entries()) {
+    for (const other of meeting(open, next.box).map((i) => swept[i]!)) {
       if (!boxesMeet(other.box, next.box)) continue
       const [first, second] = other.order < next.order ? [other, next] : [next, other]
       const shared = intersection([first.floor.ring], [second.floor.ring])
@@ -40,9 +41,19 @@ export function overlapMessages(floors: readonly Lying[], style: UnitStyle): rea
         })
       }
     }
-    open.push(next)
+    open.add(at, next.box)
   }
   return found.sort((a, b) => a.order - b.order).map((entry) => entry.message)
+}
+
+/** What meets or touches a box, in the order in which it was put in. */
+function meeting(open: Boxes<number>, box: Box): readonly number[] {
+  const found = new Set<number>()
+  open.some(box, (i) => {
+    found.add(i)
+    return false
+  })
+  return [...found].sort((a, b) => a - b)
 }
 
 /** Twice the area over half the way round is the width of a long strip. */

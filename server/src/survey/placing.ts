@@ -1,6 +1,7 @@
 import type { Point } from '../geometry/point.ts'
 import { boxOf } from '../geometry/ring.ts'
 import { NM_PER_M } from '../units/length.ts'
+import { leastFirst } from './least-first.ts'
 import type { Pair } from './pairing.ts'
 import { moved, type RoomPlan } from './room-plan.ts'
 import { throughAt } from './through.ts'
@@ -14,6 +15,8 @@ export interface Placing {
   readonly networks: readonly number[]
   /** By room: the doorway it was placed by, from a room placed before; null where it starts a network. */
   readonly placedBy: readonly (Pair | null)[]
+  /** By room: through how many doorways it was placed from the first room of its network. */
+  readonly depths: readonly number[]
 }
 
 const NOWHERE: Point = { x: 0, y: 0 }
@@ -29,30 +32,33 @@ export function placeRooms(plans: readonly RoomPlan[], pairs: readonly Pair[]): 
   const moves: Point[] = plans.map(() => NOWHERE)
   const networks: number[] = plans.map(() => -1)
   const placedBy: (Pair | null)[] = plans.map(() => null)
+  const depths: number[] = plans.map(() => 0)
   let network = 0
   plans.forEach((_, first) => {
     if (networks[first] !== -1) return
     networks[first] = network
-    const ready = new Map<number, Pair>()
+    const ready = leastFirst()
+    const reachedBy = new Map<number, Pair>()
     const reach = (room: number) => {
       for (const pair of doors[room]!) {
         const next = otherRoom(pair, room)
-        if (networks[next] === -1 && !ready.has(next)) ready.set(next, pair)
+        if (networks[next] !== -1 || reachedBy.has(next)) continue
+        reachedBy.set(next, pair)
+        ready.add(next)
       }
     }
     reach(first)
-    while (ready.size > 0) {
-      const room = Math.min(...ready.keys())
-      const pair = ready.get(room)!
-      ready.delete(room)
+    for (let room = ready.take(); room !== undefined; room = ready.take()) {
+      const pair = reachedBy.get(room)!
       moves[room] = moveOf(pair, room, plans, moves)
       networks[room] = network
       placedBy[room] = pair
+      depths[room] = depths[otherRoom(pair, room)]! + 1
       reach(room)
     }
     network += 1
   })
-  return { moves: setApart(plans, networks, moves), networks, placedBy }
+  return { moves: setApart(plans, networks, moves), networks, placedBy, depths }
 }
 
 function doorsByRoom(count: number, pairs: readonly Pair[]): readonly Pair[][] {
@@ -95,7 +101,7 @@ function setApart(
   networks: readonly number[],
   moves: readonly Point[],
 ): readonly Point[] {
-  const count = Math.max(-1, ...networks) + 1
+  const count = networks.reduce((most, network) => Math.max(most, network), -1) + 1
   const west: number[] = new Array(count).fill(Infinity)
   const east: number[] = new Array(count).fill(-Infinity)
   plans.forEach((plan, i) => {

@@ -10,27 +10,29 @@ import { wallFrame } from './wall-frame.ts'
 
 type RoomTie = Extract<Check, { kind: 'room tie' }>
 
+/** The rooms and how they lie, and where in the list the first of each name stands. */
+export interface PlacedRooms {
+  readonly plans: readonly RoomPlan[]
+  readonly placing: Placing
+  readonly byKey: ReadonlyMap<string, number>
+}
+
 /**
  * The ties of a room to walls of others, square off the room's own wall, against where the rooms were
  * placed. A tie to a room that no doorway ties yet says nothing.
  */
-export function roomTieResults(
-  room: number,
-  plans: readonly RoomPlan[],
-  placing: Placing,
-): readonly CheckResult[] {
-  return plans[room]!.shape.room.checks.flatMap((check) =>
-    check.kind === 'room tie' ? tieResult(check, room, plans, placing) : [],
+export function roomTieResults(room: number, rooms: PlacedRooms): readonly CheckResult[] {
+  return rooms.plans[room]!.shape.room.checks.flatMap((check) =>
+    check.kind === 'room tie' ? tieResult(check, room, rooms) : [],
   )
 }
 
 function tieResult(
   check: RoomTie,
   room: number,
-  plans: readonly RoomPlan[],
-  placing: Placing,
+  { plans, placing, byKey }: PlacedRooms,
 ): readonly CheckResult[] {
-  const other = plans.findIndex((plan) => plan.shape.room.name.key === check.room.key)
+  const other = byKey.get(check.room.key) ?? -1
   const reading = lengthFrom(check.reading)
   if (reading === null || other < 0) return []
   if (plans[room]!.shape.corners.length === 0 || plans[other]!.shape.corners.length === 0) return []

@@ -7,7 +7,7 @@ import { type Lying, overlapMessages } from './overlaps.ts'
 import { type Pair, pairDoorways } from './pairing.ts'
 import { type Placing, placeRooms } from './placing.ts'
 import { moved, planOf, type RoomPlan } from './room-plan.ts'
-import { roomTieResults } from './room-ties.ts'
+import { type PlacedRooms, roomTieResults } from './room-ties.ts'
 import { isDisputed, shapeOf } from './shape.ts'
 import type { Survey, SurveyedRoom } from './survey.ts'
 import { givenThickness } from './through.ts'
@@ -31,9 +31,11 @@ export function survey(job: Job): Survey {
   const placing = placeRooms(plans, pairs)
   const isJudged = judging(plans, pairs, placing)
   const loops = loopsOf(plans, pairs, placing, { style, say, isJudged })
-  const around = { plans, placing, style, say, isJudged, unplaced: new Set<string>() }
+  // Of two rooms with one name the first has it.
+  const byKey = new Map(plans.map(({ shape }, i) => [shape.room.name.key, i] as const).toReversed())
+  const around = { plans, placing, style, say, isJudged, byKey, unplaced: new Set<string>() }
   const doorways = pairs.map((pair) => doorwayOf(pair, around))
-  const rooms = plans.map((plan, i) => surveyed(plan, i, plans, placing))
+  const rooms = plans.map((plan, i) => surveyed(plan, i, { plans, placing, byKey }))
   for (const { room, checks } of rooms.filter(isJudged)) {
     const ties = checks.filter(({ check }) => check.kind === 'room tie')
     messages.push(...checkMessages(room, ties, style))
@@ -62,9 +64,9 @@ function judging(
 function surveyed(
   { shape, outline, closets, obstacles }: RoomPlan,
   index: number,
-  plans: readonly RoomPlan[],
-  placing: Placing,
+  placed: PlacedRooms,
 ): SurveyedRoom {
+  const { placing } = placed
   const by = placing.moves[index]!
   return {
     room: shape.room,
@@ -73,7 +75,7 @@ function surveyed(
     outline: moved(outline.points, by),
     edges: outline.edges,
     closing: shape.closing,
-    checks: [...shape.checks, ...roomTieResults(index, plans, placing)],
+    checks: [...shape.checks, ...roomTieResults(index, placed)],
     closets: closets.map((closet) => ({
       ...closet,
       outline: moved(closet.outline, by),
