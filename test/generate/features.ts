@@ -64,6 +64,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
     'a room not measured',
     'a slip of a foot',
     'a wall still to read',
+    'an opening past its wall',
   ],
   notation: [
     `12 ' 4 1/2 "`,

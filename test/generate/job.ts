@@ -10,14 +10,16 @@ import {
   SIXTEENTHS,
   weighted,
 } from './draw.ts'
-import { asTyped, type Layout, layoutOf, unitsLine } from './files.ts'
+import { asTyped, type Layout, layoutOf } from './files.ts'
 import { floorText, type Worded } from './floor-text.ts'
 import { furnish } from './furnish.ts'
+import { jobHead, type Pen, partHead } from './head-text.ts'
 import { type Room, roomsOf } from './house.ts'
-import { named, productNames, roomNames } from './names.ts'
-import { type Hand, handOf, type Unit, written } from './notation.ts'
+import { productNames, roomNames } from './names.ts'
+import { type Hand, handOf, type Unit } from './notation.ts'
 import { type Product, productOf } from './products.ts'
-import { roomText, type Spoiled } from './room-text.ts'
+import { roomText } from './room-text.ts'
+import { type Spoil, spoil, spoiledFloor } from './spoiling.ts'
 import { wallWords } from './wall-words.ts'
 
 /**
@@ -187,110 +189,6 @@ function unitOf({ grid, dice }: Draw): Unit {
     : dice.pick(['feet-inches', 'feet-inches', 'inches'])
 }
 
-interface Pen {
-  readonly hand: Hand
-  readonly draw: Draw
-}
-
-function jobHead(seed: number, includes: readonly string[], { hand, draw }: Pen): string {
-  const { dice, grid, thick, isThickSaid, base } = draw
-  const say = (steps: number) => written(steps, hand, draw)
-  const title = draw.nasty
-    ? dice.pick([`Floor ${seed}`, '__proto__ "x" <b>', 'بيت, 2nd'])
-    : `Floor ${seed}`
-  const lines = [
-    ...(dice.chance(90) ? ['floorscribe 1'] : []),
-    `job ${title}`,
-    ...JOB_LINES.filter(() => dice.chance(10)),
-    ...unitsLine(hand, draw),
-    ...tapeLine(say, draw),
-    ...(isThickSaid ? [`walls ${say(thick)} thick`] : []),
-    ...(base.fate === null
-      ? []
-      : [
-          `base ${[...(base.thick > 0 ? [`${say(base.thick)} thick`] : []), base.fate].join(', ')}`,
-        ]),
-    ...(dice.chance(20)
-      ? [`jambs ${say(Math.round(grid.inch * dice.pick([0, 0.25, 0.5])))} under`]
-      : []),
-    ...(dice.chance(15) ? [`allowance ${dice.pick(['0%', '7.5%', '12 %'])}`] : []),
-    ...(dice.chance(20)
-      ? [
-          `pile ${dice.pick(['0 pieces', '3 pieces, 2 courses', '20 pieces, 40 courses', '1 courses'])}`,
-        ]
-      : []),
-    ...includes.map((path) => `include ${path}`),
-    ...(dice.chance(8)
-      ? ['', 'prices spring list', '  price       river larch, 4.19 per sq ft']
-      : []),
-  ]
-  for (const line of lines) {
-    if (line !== '') draw.has(`job line: ${line.trimStart().split(' ')[0]}`)
-  }
-  return `${lines.join('\n')}\n`
-}
-
-const JOB_LINES = [
-  '  site        4 Alder Row, flat #2',
-  '  date        2027-04-12',
-  '  revision    2, closet added',
-  '  note        the key is under the pot',
-  '  tag         crew blue',
-  '  accept      shortest end, because "it is a closet"',
-  '  hold        customer’s choice, by the owner, cleared 2027-05-02',
-]
-
-function tapeLine(say: (steps: number) => string, { dice, grid, base }: Draw): string[] {
-  const worth = dice.pick([
-    [
-      `${say(grid.inch / 16 < 1.5 ? 2 : Math.round(grid.inch / 16))} + ${say(Math.max(1, Math.round(grid.inch / 32)))} per ${say(10 * grid.foot)}`,
-    ],
-    [say(Math.round(grid.inch / 8))],
-    [],
-  ])
-  const about = dice.chance(30) ? [`about ${say(Math.round(grid.inch / 2))}`] : []
-  const touching = base.touching === null ? [] : [`touching ${base.touching}`]
-  const phrases = [...worth, ...about, ...touching]
-  return phrases.length === 0 ? [] : [`tape ${phrases.join(', ')}`]
-}
-
-function partHead(includes: readonly string[], hand: Hand, draw: Draw): string {
-  const lines = [
-    ...(draw.dice.chance(50) ? ['floorscribe 1'] : []),
-    ...unitsLine(hand, draw),
-    ...includes.map((path) => `include ${path}`),
-  ]
-  return lines.length === 0 ? '' : `${lines.join('\n')}\n`
-}
-
-type Spoil =
-  | { readonly kind: 'in a room'; readonly room: Room; readonly how: NonNullable<Spoiled> }
-  | { readonly kind: 'a room not measured' | 'a hold that is open' | 'a product nobody tells' }
-
-/** Now and then something that no job may come out clean with; it is told. */
-function spoil(rooms: readonly Worded[], draw: Draw): Spoil | null {
-  const { dice } = draw
-  if (!dice.chance(7)) return null
-  const found = spoilIn(rooms, draw)
-  draw.spoils(found.kind === 'in a room' ? found.how.kind : found.kind)
-  return found
-}
-
-function spoilIn(rooms: readonly Worded[], { dice }: Draw): Spoil {
-  const kind = dice.pick([
-    'a slip of a foot',
-    'a wall still to read',
-    'a room not measured',
-    'a hold that is open',
-    'a product nobody tells',
-  ] as const)
-  if (kind !== 'a slip of a foot' && kind !== 'a wall still to read') return { kind }
-  // Out of square, walls and diagonals that just hold the shape hold no check: no slip can be seen.
-  const { room } = dice.pick(rooms)
-  if (room.isOutOfSquare && kind === 'a slip of a foot') return { kind: 'a hold that is open' }
-  return { kind: 'in a room', room, how: { kind, wall: dice.below(room.corners.length) } }
-}
-
 function roomTexts(
   worded: readonly Worded[],
   spoiled: Spoil | null,
@@ -314,6 +212,8 @@ function roomTexts(
   return texts
 }
 
+const FLOORS = ['ground', 'upper', "mum's"]
+
 /** One floor through all rooms, or some in a floor of their own, of the same product or another. */
 function floorTexts(
   rooms: readonly Worded[],
@@ -324,28 +224,12 @@ function floorTexts(
   const { dice } = pen.draw
   const count = Math.min(rooms.length, dice.pick([1, 1, 1, 2, 2, 3]))
   pen.draw.has(`floors: ${count}`)
-  const names = ['ground', 'upper', "mum's"]
-  const texts = names.slice(0, count).map((name, i) => {
-    const own =
-      i === 0
-        ? rooms.slice(0, rooms.length - count + 1)
-        : rooms.slice(rooms.length - count + i, rooms.length - count + i + 1)
-    return floorText(name, own, dice.pick(products), pen)
-  })
+  const shares = [
+    rooms.slice(0, rooms.length - count + 1),
+    ...rooms.slice(rooms.length - count + 1).map((room) => [room]),
+  ]
+  const texts = shares.map((own, i) => floorText(FLOORS[i]!, own, dice.pick(products), pen))
   return spoiled === null
     ? texts
     : texts.map((text, i) => (i === 0 ? spoiledFloor(text, spoiled, pen.draw) : text))
-}
-
-function spoiledFloor(text: string, { kind }: Spoil, draw: Draw): string {
-  switch (kind) {
-    case 'a room not measured':
-      return text.replace(/^ {2}rooms +/m, (word) => `${word}attic, `)
-    case 'a hold that is open':
-      return `${text}  hold        ${named('a slab reading', draw)}\n`
-    case 'a product nobody tells':
-      return text.replace(/^( {2}lay +)("[^"]*"|[^,\n]*)/m, '$1nothing known')
-    case 'in a room':
-      return text
-  }
 }

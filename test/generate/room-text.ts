@@ -10,7 +10,7 @@ import type { WallWords } from './wall-words.ts'
 
 /** What is put into a room's text so that it cannot come out clean. */
 export type Spoiled = {
-  readonly kind: 'a slip of a foot' | 'a wall still to read'
+  readonly kind: 'a slip of a foot' | 'a wall still to read' | 'an opening past its wall'
   readonly wall: number
 } | null
 
@@ -27,6 +27,7 @@ export function roomText(sheet: Sheet, spoiled: Spoiled, beyond: Beyond): string
     const said = wallLine(sheet, i, isSpoiled)
     lines.push(said)
     if (isSpoiled === null && !said.includes(', touching')) lines.push(...againLine(sheet, wall))
+    if (isSpoiled === 'an opening past its wall') lines.push(pastWall(sheet, wall))
     const on = onWallLines(sheet, i)
     lines.push(...on.under, ...noteLine(sheet))
     below.push(...on.below)
@@ -56,6 +57,14 @@ function headLines(sheet: Sheet): string[] {
     lines.push(line(1, 'base', [`${plain(sheet, base.thick)} thick`, fate], draw))
   }
   return lines
+}
+
+/** A door that begins a foot before its wall ends. */
+function pastWall(sheet: Sheet, { east, north }: WallWords): string {
+  const { grid } = sheet.draw
+  const left = Math.max(0, distance(east, north) - grid.foot)
+  const place = `${plain(sheet, left)} from left`
+  return line(2, 'door', [plain(sheet, 4 * grid.foot), place, 'to outside'], sheet.draw)
 }
 
 const TAILS = [
