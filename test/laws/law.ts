@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { compile } from '../../server/src/compile.ts'
 import type { Compiled } from '../../server/src/report/compiled.ts'
 import { type Dice, dice } from '../generate/dice.ts'
-import { smallJob } from './jobs.ts'
+import { remembered, smallJob } from './jobs.ts'
 import type { Changed, Texts } from './transform/texts.ts'
 
 /**
@@ -42,7 +42,7 @@ export function held(law: Law, wanted: number): Held {
   let jobs = 0
   let seed = 0
   for (; jobs < wanted && seed < wanted * MOST_SEEDS; seed += 1) {
-    const job = (law.jobs ?? smallJob)(seed)
+    const job = jobOf(law, seed)
     const changed = law.changed(job, dice(seed))
     if (changed === null) continue
     jobs += 1
@@ -52,10 +52,21 @@ export function held(law: Law, wanted: number): Held {
   return { jobs, seeds: seed, broken }
 }
 
+/** By the draw: laws that look at the same jobs have them drawn once. */
+const DRAWN = new Map<Draw, Draw>()
+
+type Draw = (seed: number) => Texts
+
+function jobOf({ jobs = smallJob }: Law, seed: number): Texts {
+  const draw = DRAWN.get(jobs) ?? remembered(jobs)
+  DRAWN.set(jobs, draw)
+  return draw(seed)
+}
+
 function isHeld(law: Law, seed: number, job: Texts, changed: Changed): string | null {
   const after = (changed.back ?? same)(law.view(compiled(changed)))
   if (law.holds !== undefined) return law.holds(law.view(compiled(job)), after)
-  const key = `${seed} ${law.jobs?.name} ${law.view.name}`
+  const key = `${seed} ${(law.jobs ?? smallJob).name} ${law.view.name}`
   const digest = DIGESTS.get(key) ?? digestOf(law.view(compiled(job)))
   DIGESTS.set(key, digest)
   if (digestOf(after) === digest) return null

@@ -1,7 +1,10 @@
 import type { Block } from '../../../server/src/language/tree.ts'
 import type { Dice } from '../../generate/dice.ts'
-import { textOf, treeOf, wholeOf } from './edit.ts'
+import { blocksNamed, textOf, treeOf, wholeOf } from './edit.ts'
 import { type Changed, inRoot, rootText, type Texts } from './texts.ts'
+
+/** Where blocks are moved to. */
+const PART = 'lists/parts of the job.floor'
 
 /** Some blocks of the root moved into a file that it includes; null where none can be. */
 export function withBlocksIncluded(
@@ -11,12 +14,13 @@ export function withBlocksIncluded(
 ): Changed | null {
   const tree = treeOf(rootText(job))
   const moved = tree.blocks.filter((block) => words.includes(block.word) && dice.chance(70))
-  return moved.length === 0 ? null : movedTo(job, moved, 'lists/parts of the job.floor')
+  return moved.length === 0 ? null : movedTo(job, moved)
 }
 
-function movedTo(job: Texts, moved: readonly Block[], path: string): Changed {
+function movedTo(job: Texts, moved: readonly Block[]): Changed {
   const tree = treeOf(rootText(job))
-  const part = ['floorscribe 1\n', ...moved.map((block) => textOf(tree, block))].join('')
+  const head = blocksNamed(tree, 'units').map((block) => textOf(tree, block))
+  const part = ['floorscribe 1\n', ...head, ...moved.map((block) => textOf(tree, block))].join('')
   const starts = new Set(moved.map(({ line }) => line.number))
   let rest = ''
   let at = 0
@@ -25,39 +29,38 @@ function movedTo(job: Texts, moved: readonly Block[], path: string): Changed {
     rest += tree.text.slice(at, start)
     at = end
   }
-  const root = withInclude(rest + tree.text.slice(at), path)
-  return { ...job, files: new Map([...job.files, [job.root, root], [path, part]]) }
+  const root = withInclude(rest + tree.text.slice(at), PART)
+  return { ...job, files: new Map([...job.files, [job.root, root], [PART, part]]) }
 }
 
+/** Before all other includes: what stood in the root comes before what those have. */
 function withInclude(text: string, path: string): string {
-  return text.replace(/^job .*$/m, (job) => `${job}\ninclude ${path}`)
+  const [first] = blocksNamed(treeOf(text), 'include')
+  const at = first?.line.span.start ?? text.length
+  return `${text.slice(0, at)}include ${path}\n${text.slice(at)}`
 }
 
 /** The products in a list that two files include, and the root both of these. */
 export function withDiamond(job: Texts, dice: Dice): Changed | null {
   const one = withBlocksIncluded(job, ['product'], { ...dice, chance: () => true })
   if (one === null) return null
-  const [path = ''] = [...one.files.keys()].filter((each) => !job.files.has(each))
-  const name = path.replace('lists/', '')
+  const name = PART.replace('lists/', '')
   const both = ['left', 'right'].map(
     (side) => [`lists/${side}.floor`, `floorscribe 1\ninclude ${name}\n`] as const,
   )
   const root = rootText(one).replace(
-    `include ${path}`,
+    `include ${PART}`,
     both.map(([each]) => `include ${each}`).join('\n'),
   )
   return { ...one, files: new Map([...one.files, [job.root, root], ...both]) }
 }
 
-/** What an include says put in its place: the other way round, from the parted job. */
-export function withIncludesInlined(job: Texts): Changed {
-  const lines = rootText(job)
-    .split('\n')
-    .map((line) => {
-      const path = /^include (.*)$/.exec(line)?.[1]
-      return path === undefined ? line : job.files.get(path)!.replace(/^floorscribe.*\n/, '')
-    })
-  return { root: job.root, files: new Map([[job.root, lines.join('\n')]]) }
+/** What was moved into a file put back in the place of its include line. */
+export function withPartInlined(job: Texts): Changed {
+  const part = job.files.get(PART)!.replace(/^floorscribe.*\n(units .*\n)?/i, '')
+  const root = rootText(job).replace(`include ${PART}\n`, () => part)
+  const files = [...job.files].filter(([path]) => path !== PART)
+  return { root: job.root, files: new Map([...files, [job.root, root]]) }
 }
 
 /** Files that the job does not reach: another job, a part that nobody includes, and one full of slips. */

@@ -24,7 +24,9 @@ function ownName(entry: Entry): readonly Used[] {
   const name = entry.phrases[0]?.names[0]
   if (name === undefined || entry.phrases[0]!.form !== 'NAME') return []
   if (BLOCKS.has(entry.word)) return [{ kind: entry.word as NameKind, name, isGiven: true }]
-  if (entry.word === 'corner') return [{ kind: 'corner', name, isGiven: true }]
+  if (entry.word === 'corner' || entry.word === 'square') {
+    return [{ kind: 'corner', name, isGiven: entry.word === 'corner' }]
+  }
   if (entry.word !== 'rooms') return []
   return entry.phrases.flatMap(({ names }) =>
     names.map((each): Used => ({ kind: 'room', name: each, isGiven: false })),

@@ -43,19 +43,35 @@ export function inMillimetres(text: string): string {
 
 /** Every length in inches with their fractions, and no mark: the units line says what a number is. */
 export function inBareInches(text: string): string {
-  const bare = rewritten(text, (nm) => inches(nm, ''))
-  return bare.replace(/^(units .*)$/m, '$1, bare inches')
+  return withUnits(
+    rewritten(text, (nm) => inches(nm, '') ?? `${decimal(nm, 6)} mm`),
+    (units) => `${units}, bare inches`,
+  )
 }
 
 /** Every length in bare millimetres. */
 export function inBareMillimetres(text: string): string {
-  const bare = rewritten(text, (nm) => decimal(nm, 6))
-  return bare.replace(/^(units .*)$/m, '$1, bare mm')
+  return withUnits(
+    rewritten(text, (nm) => decimal(nm, 6)),
+    (units) => `${units}, bare mm`,
+  )
 }
 
 /** Lengths and areas printed in other units. */
 export function printedIn(text: string, units: string): string {
-  return text.replace(/^units [^,\n]*/m, `units ${units}`)
+  return withUnits(text, (_, bare) => `${units}${bare}`)
+}
+
+/** The units line rewritten from what it prints and what it says of bare numbers; a file may lack one. */
+function withUnits(text: string, write: (units: string, bare: string) => string): string {
+  const said = /^units +([\w-]+)(, *bare +\w+)?(, *[\w-]+)?/m
+  if (!said.test(text)) return withLineAfterVersion(text, `units ${write('feet-inches', '')}`)
+  return text.replace(said, (_, units, bare) => `units ${write(units, bare ?? '')}`)
+}
+
+function withLineAfterVersion(text: string, line: string): string {
+  const version = /^floorscribe .*\n/.exec(text)?.[0] ?? ''
+  return `${version}${line}\n${text.slice(version.length)}`
 }
 
 const NOTATIONS: readonly Notation[] = [

@@ -1,6 +1,6 @@
-import type { Block, Entry, Tree } from '../../../server/src/language/tree.ts'
+import type { Entry, Tree } from '../../../server/src/language/tree.ts'
 import type { Dice } from '../../generate/dice.ts'
-import { blocksNamed, OPENERS, textOf, treeOf, wholeOf } from './edit.ts'
+import { blocksNamed, textOf, treeOf, wholeOf } from './edit.ts'
 import { shuffled } from './phrases.ts'
 
 /**
@@ -9,11 +9,12 @@ import { shuffled } from './phrases.ts'
  */
 export function withBlocksMoved(text: string, kept: readonly string[], dice: Dice): string {
   const tree = treeOf(text)
-  const [version, ...others] = tree.blocks
+  const version = tree.blocks.filter((block) => block.word === 'floorscribe')
+  const others = tree.blocks.filter((block) => block.word !== 'floorscribe')
   const mixed = shuffled(others, dice)
   const waiting = new Map(kept.map((word) => [word, others.filter((one) => one.word === word)]))
   const inOrder = mixed.map((block) => waiting.get(block.word)?.shift() ?? block)
-  return [version!, ...inOrder].map((block) => textOf(tree, block)).join('')
+  return [...version, ...inOrder].map((block) => textOf(tree, block)).join('')
 }
 
 /** The blocks of one kind in another order, in the places that they had; null where there is but one. */
@@ -59,8 +60,4 @@ export function inPlaceOf(tree: Tree, places: readonly Entry[], entries: readonl
     at = end
   }
   return done + tree.text.slice(at)
-}
-
-export function opensBlock({ word }: Block): boolean {
-  return OPENERS.includes(word)
 }

@@ -56,7 +56,7 @@ export function withHeading(text: string, dice: Dice): string | null {
     '  date        2027-04-12',
     `  revision    ${dice.between(1, 9)}, closet added`,
     '  hold        slab reading, by the lab, on report 12, cleared 2027-05-02',
-  ].filter(() => dice.chance(60))
+  ].filter((line) => !text.includes(line.trim().slice(0, 4)) && dice.chance(60))
   if (lines.length === 0) return null
   return text.replace(/^job .*$/m, (job) => [job, ...lines].join('\n'))
 }
@@ -64,7 +64,7 @@ export function withHeading(text: string, dice: Dice): string | null {
 /** A price book that nothing of the floor depends on. */
 export function withPrices(text: string): string {
   return `${text}
-prices spring list
+prices for another trade
   date        2027-03-01
   currency    USD, 2 decimals
   labour      jamb undercut, 9.00 per side
