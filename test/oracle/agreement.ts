@@ -1,10 +1,11 @@
+import { balanceOf, clearWidth } from './balance.ts'
 import type { Breach } from './breaches.ts'
 import type { House } from './house.ts'
 import type { Job } from './job.ts'
 import type { Blank } from './laying.ts'
 import { regionWithin } from './laying.ts'
 import { laidTooEarly, overcutPlanks, usedBy } from './planks.ts'
-import { cross, dot, point, twiceArea } from './point.ts'
+import { point, twiceArea } from './point.ts'
 import type { PublishedFloor, PublishedPiece } from './published.ts'
 import {
   compare,
@@ -23,7 +24,7 @@ import {
 } from './ratio.ts'
 import { areaOf, extentOf, type Region } from './region.ts'
 import { areaWithin } from './rim.ts'
-import { balanceOf, clearWidth, shiftAcross } from './run.ts'
+import { type Run, shiftAcross } from './run.ts'
 import { byPercentage, inSquareFeet, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
 import { asNumber } from './turns.ts'
 import { type Working, workOut } from './working.ts'
@@ -107,32 +108,33 @@ function compareFloor(
   )
 }
 
+/** The run lies as it is said or chosen, and the line where first and last course share the width. */
 function compareRun(
-  { run, rim, turned, floor: said, product }: Working,
-  { frame, courses }: PublishedFloor,
+  working: Working,
+  published: PublishedFloor,
   isMoved: boolean,
   near: Nearness,
   tell: Tell,
 ): void {
-  const shown = point(BigInt(frame.east), BigInt(frame.north))
-  const off = over(cross(run.axis, shown), dot(run.axis, shown))
-  if (
-    compare(dot(run.axis, shown), ZERO) <= 0 ||
-    compare(times(size(off), ratio(10n ** 9n)), ratio(1n)) > 0
-  ) {
-    tell(`runs ${asText(run.axis.x)} ${asText(run.axis.y)}, product ${frame.east} ${frame.north}`)
-    return
-  }
-  if (isMoved) return
-  const width = clearWidth(run, rim, turned)
+  const { runs } = working
+  const away = runs.map((run) => awayFromLine(run, working, published))
+  if (runs.length === 0)
+    tell(`runs ${published.frame.east} ${published.frame.north} in the product alone`)
+  else if (!isMoved && !away.some((off) => isNear(off, ZERO, near)))
+    tell(`line ${away.map(asText)} off`)
+}
+
+/** How far the published seams lie from where the balanced line, shifted, puts them. */
+function awayFromLine(
+  run: Run,
+  { rim, turned, floor: said, product }: Working,
+  { courses }: PublishedFloor,
+): Ratio {
+  const { start, most, varies } = clearWidth(run, rim, turned)
   const line =
-    width.most === null
-      ? width.start
-      : minus(width.start, ratio(round(balanceOf(width.most, width.varies, product).first)))
-  const seam = plus(line, shiftAcross(said, run.axis))
-  const rest = minus(ratio(BigInt(courses[0]?.low ?? 0)), seam)
-  const away = minus(rest, ratio(round(over(rest, ratio(product.width))) * product.width))
-  if (!isNear(away, ZERO, near)) tell(`line ${asText(away)} off`)
+    most === null ? start : minus(start, ratio(round(balanceOf(most, varies, product).first)))
+  const rest = minus(ratio(BigInt(courses[0]?.low ?? 0)), plus(line, shiftAcross(said, run.axis)))
+  return minus(rest, ratio(round(over(rest, ratio(product.width))) * product.width))
 }
 
 function compareCourses({ courses }: Working, published: PublishedFloor, tell: Tell): void {

@@ -16,9 +16,18 @@ export function coursesOf(covered: Region, seam: Nm, width: Nm): readonly Course
   if (covered.length === 0) return []
   const [least, most] = extentOf(covered).v
   const lowest = seam + floor(over(minus(least, ratio(seam)), ratio(width))) * width
+  const tall = covered.map((slice) => ({ slice, v: extentOf([slice]).v }))
   const courses: Course[] = []
   for (let low = lowest; compare(ratio(low), most) < 0; low += width) {
-    const strip = between(covered, ratio(low), ratio(low + width))
+    const [seamBelow, seamAbove] = [ratio(low), ratio(low + width)]
+    const reaching = tall.filter(
+      ({ v }) => compare(v[0], seamAbove) < 0 && compare(v[1], seamBelow) > 0,
+    )
+    const strip = between(
+      reaching.map(({ slice }) => slice),
+      seamBelow,
+      seamAbove,
+    )
     const stretches = hangingTogether(strip).toSorted((a, b) =>
       compare(extentOf(a).u[0], extentOf(b).u[0]),
     )

@@ -25,7 +25,7 @@ export function patchesOf(
   const laidClosets = closets.filter(({ key }) => floor.rooms.includes(key))
   return [
     ...rooms.map((room) => roomPatch(room, house, floor, product)),
-    ...laidClosets.map(({ key, ring }) => patch(ring, { gap: product.gap, trim: key })),
+    ...laidClosets.map(({ key, ring }) => closetPatch(key, ring, product)),
     ...closets.flatMap(({ key, room, throat }) => {
       const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
       return dividedOpening(throat, isIn, false, { sideGap: product.gap, endGap: END })
@@ -33,6 +33,14 @@ export function patchesOf(
     ...house.doorways.flatMap((doorway) => doorwayPatches(job, doorway, floor, product)),
     ...rooms.flatMap((room) => takenOut(room, product)),
   ]
+}
+
+function closetPatch(key: string, ring: readonly Point[], { gap }: Product): Patch {
+  const { sides } = patch(ring, { gap, trim: key })
+  return {
+    isFloor: true,
+    sides: sides.map((side, place) => ({ ...side, wall: { room: key, place } })),
+  }
 }
 
 /** What a transition leaves free. */
@@ -141,8 +149,9 @@ function doorwayPatches(
   const isSlider = line?.kind ? line.kind === 'slider' : near.one.isSliding && to === 'outside'
   const isInner = isIn[0] && isIn[1]
   if (isSlider && !isInner) return []
-  const isFinished = near.one.kind === 'pass-through' || (near.one.isSliding && to === 'outside')
-  const under = isFinished || near.isOpenSide ? 0n : job.jambs
+  const isOutsideSlider = near.one.isSliding && to === 'outside'
+  const isFinished = near.one.kind === 'pass-through' || near.isOpenSide || isOutsideSlider
+  const under = isFinished ? 0n : job.jambs
   return dividedOpening(
     passage(doorway, under),
     isIn,

@@ -14,8 +14,9 @@ export function ratio(n: bigint | number, d: bigint | number = 1n): Ratio {
 
 export const ZERO = ratio(0n)
 
-export const plus = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.d + b.n * a.d, a.d * b.d)
-export const minus = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.d - b.n * a.d, a.d * b.d)
+export const plus = (a: Ratio, b: Ratio): Ratio =>
+  a.d === b.d ? ratio(a.n + b.n, a.d) : ratio(a.n * b.d + b.n * a.d, a.d * b.d)
+export const minus = (a: Ratio, b: Ratio): Ratio => plus(a, negative(b))
 export const times = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.n, a.d * b.d)
 export const over = (a: Ratio, b: Ratio): Ratio => ratio(a.n * b.d, a.d * b.n)
 export const sum = (all: readonly Ratio[]): Ratio => all.reduce(plus, ZERO)
@@ -24,7 +25,8 @@ export const negative = (a: Ratio): Ratio => ({ n: -a.n, d: a.d })
 export const size = (a: Ratio): Ratio => ({ n: abs(a.n), d: a.d })
 
 /** Below nothing, nothing or above it, as `a` is less than, equal to or more than `b`. */
-export const compare = (a: Ratio, b: Ratio): number => sign(a.n * b.d - b.n * a.d)
+export const compare = (a: Ratio, b: Ratio): number =>
+  a.d === b.d ? sign(a.n - b.n) : sign(a.n * b.d - b.n * a.d)
 export const same = (a: Ratio, b: Ratio): boolean => a.n === b.n && a.d === b.d
 
 export function floor({ n, d }: Ratio): bigint {

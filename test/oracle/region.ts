@@ -14,6 +14,7 @@ import {
   times,
   ZERO,
 } from './ratio.ts'
+import { asNumber } from './turns.ts'
 
 /** A straight line that is nowhere upright, through two places of rising x. */
 export interface Line {
@@ -24,7 +25,7 @@ export interface Line {
 export function heightAt({ a, b }: Line, x: Ratio): Ratio {
   if (same(a.y, b.y) || same(a.x, x)) return a.y
   if (same(b.x, x)) return b.y
-  return plus(a.y, over(times(minus(b.y, a.y), minus(x, a.x)), minus(b.x, a.x)))
+  return fine(plus(a.y, over(times(minus(b.y, a.y), minus(x, a.x)), minus(b.x, a.x))))
 }
 
 /** What lies between two lines from one x to another. */
@@ -70,11 +71,21 @@ function edgeOf({ from, to }: Stretch, ring: number): readonly Edge[] {
 
 /** Every x at which a stretch ends or two edges cross, rising. */
 function placesOf(edges: readonly Edge[], stretches: readonly Stretch[]): readonly Ratio[] {
-  const slanted = edges.filter(({ line }) => !same(line.a.y, line.b.y))
+  const boxed = edges.map(({ line }) => ({ line, box: boxOf(line) }))
+  const slanted = boxed.filter(({ line }) => !same(line.a.y, line.b.y))
   const crossings = slanted.flatMap((one) =>
-    edges.flatMap((other) => crossing(one.line, other.line) ?? []),
+    boxed
+      .filter(({ box }) => box.every((side, i) => side <= -(one.box[(i + 2) % 4] ?? 0)))
+      .flatMap(({ line }) => crossing(one.line, line) ?? []),
   )
   return distinct([...stretches.flatMap(({ from, to }) => [from.x, to.x]), ...crossings])
+}
+
+/** Least x, least y, and the opposites of most x and most y, a little outside: only to spare work. */
+function boxOf({ a, b }: Line): readonly [number, number, number, number] {
+  const [x, y] = [[a.x, b.x].map(asNumber), [a.y, b.y].map(asNumber)]
+  const most = (all: readonly number[]) => -Math.max(...all) - 1
+  return [Math.min(...x) - 1, Math.min(...y) - 1, most(x), most(y)]
 }
 
 export function distinct(all: readonly Ratio[]): readonly Ratio[] {

@@ -114,3 +114,24 @@ function holds(sides: readonly Side[], { x, y }: Point): boolean {
 export function areaWithin(rim: readonly Side[]): Ratio {
   return half(sum(rim.map(({ from, to }) => cross(from, to))))
 }
+
+/** The rim's straight stretches of one kind, each whole. */
+export function edgesOf(rim: readonly Side[]): readonly Side[] {
+  return rim.reduce<Side[]>((done, side) => {
+    const before = done.findIndex((one) => isOneEdge(one, side) && sameSpot(one.to, side.from))
+    const joined = before < 0 ? side : { ...side, from: done[before]?.from ?? side.from }
+    if (before >= 0) done.splice(before, 1)
+    const after = done.findIndex((one) => isOneEdge(joined, one) && sameSpot(joined.to, one.from))
+    const whole = after < 0 ? joined : { ...joined, to: done[after]?.to ?? joined.to }
+    if (after >= 0) done.splice(after, 1)
+    done.push(whole)
+    return done
+  }, [])
+}
+
+function isOneEdge(a: Side, b: Side): boolean {
+  const [one, other] = [less(a.to, a.from), less(b.to, b.from)]
+  const isStraight = cross(one, other).n === 0n && dot(one, other).n > 0n
+  const isAlike = a.gap === b.gap && a.trim === b.trim
+  return isStraight && isAlike && a.wall?.room === b.wall?.room && a.wall?.place === b.wall?.place
+}

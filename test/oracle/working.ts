@@ -8,12 +8,12 @@ import { type Laying, laid } from './laying.ts'
 import type { Nm } from './lengths.ts'
 import type { Side } from './patch.ts'
 import { patchesOf } from './patches.ts'
-import type { Point } from './point.ts'
+import { cross, dot, type Point, point } from './point.ts'
 import type { PublishedFloor } from './published.ts'
-import { floor as down, type Ratio } from './ratio.ts'
+import { compare, floor as down, type Ratio, ratio, size, times } from './ratio.ts'
 import type { Region } from './region.ts'
-import { rimOf } from './rim.ts'
-import { edgesOf, type Run, runOf } from './run.ts'
+import { edgesOf, rimOf } from './rim.ts'
+import { type Run, runsOf } from './run.ts'
 
 /** A floor worked out by hand: of the published layout only its line, start pieces and planks are taken. */
 export interface Working {
@@ -22,7 +22,8 @@ export interface Working {
   /** The rim in the plan, and in the frame of the run. */
   readonly rim: readonly Side[]
   readonly turned: readonly Side[]
-  readonly run: Run
+  /** Each way that the run may lie: several where walls are alike, seen in the published frame. */
+  readonly runs: readonly Run[]
   readonly covered: Region
   readonly courses: readonly Course[]
   readonly laying: Laying
@@ -38,16 +39,23 @@ export function workOut(
   const product = job.products.find(({ key }) => key === floor.product)
   if (product === undefined) return null
   const rim = edgesOf(rimOf(patchesOf(job, house, floor, product)))
-  const run = runOf(house, floor, rim)
-  if (run === null) return null
-  const turned = turnedTo(run.axis, rim)
+  const shown = point(BigInt(published.frame.east), BigInt(published.frame.north))
+  const runs = runsOf(house, floor, rim).filter(({ axis }) => isOneWay(axis, shown))
+  const turned = turnedTo(runs[0]?.axis ?? shown, rim)
   const seam = BigInt(published.courses[0]?.low ?? 0)
-  const covered = ontoSeams(coveredWithin(turned), seam, product.width)
-  const courses = coursesOf(covered, seam, product.width)
+  const covered = coveredWithin(turned)
+  const ontoSeam = ontoSeams(covered, seam, product.width)
+  const courses = coursesOf(ontoSeam, seam, product.width)
   const laying = laid(courses, published)
-  const runs = longestRuns(turned, covered, product)
-  const breaches = [...breachesOf(courses, laying, product, published.doorways), ...runs]
-  return { floor, product, rim, turned, run, covered, courses, laying, breaches }
+  const longRuns = longestRuns(turned, covered, product)
+  const breaches = [...breachesOf(courses, laying, product, published.doorways), ...longRuns]
+  return { floor, product, rim, turned, runs, covered, courses, laying, breaches }
+}
+
+/** The same direction, to one part in 10⁹. */
+function isOneWay(a: Point, b: Point): boolean {
+  const along = dot(a, b)
+  return along.n > 0n && compare(times(size(cross(a, b)), ratio(10n ** 9n)), along) <= 0
 }
 
 /** The longest line inside what is covered, each way; the run along is found with u and v exchanged. */

@@ -1,0 +1,70 @@
+import type { Product } from './job.ts'
+import type { Side } from './patch.ts'
+import { compare, floor, half, minus, over, plus, type Ratio, ratio, size, ZERO } from './ratio.ts'
+import { larger, smaller } from './region.ts'
+import { longOf, type Run, wallsOf } from './run.ts'
+
+/**
+ * From the start wall to the longest wall of its room that faces it and lies beyond it, less both gaps;
+ * null where there is none. `start` is where the first course ends at the start wall.
+ */
+export interface ClearWidth {
+  readonly start: Ratio
+  readonly most: Ratio | null
+  readonly varies: Ratio
+}
+
+/** `turned` is the rim in the frame of the run, side for side. */
+export function clearWidth(
+  { start }: Run,
+  rim: readonly Side[],
+  turned: readonly Side[],
+): ClearWidth {
+  const seen = (edges: readonly Side[]) => turned.filter((_, i) => edges.includes(rim[i] as Side))
+  const high = endsOf(seen(start.edges), -1n)
+  const [most, least] = [high.reduce(larger), high.reduce(smaller)]
+  const others = turned.filter(({ wall }) => wall !== null && wall.room === start.room)
+  const facing = wallsOf(others.filter(faces), () => true)
+    .map((wall) => ({ long: longOf(wall), low: endsOf(wall.edges, 1n) }))
+    .filter(({ low }) => compare(low.reduce(larger), least) < 0)
+    .toSorted(
+      (a, b) => compare(b.long, a.long) || compare(a.low.reduce(smaller), b.low.reduce(smaller)),
+    )[0]
+  if (facing === undefined) return { start: most, most: null, varies: ZERO }
+  const widest = minus(most, facing.low.reduce(smaller))
+  return {
+    start: most,
+    most: widest,
+    varies: minus(widest, minus(least, facing.low.reduce(larger))),
+  }
+}
+
+/** v of the ends of edges with their gaps, into the floor above (1) or below (-1). */
+function endsOf(edges: readonly Side[], way: bigint): readonly Ratio[] {
+  return edges.flatMap(({ from, to, gap }) => [from.y, to.y].map((y) => plus(y, ratio(gap * way))))
+}
+
+/** Floor at higher v, and no further off the run than half a right angle. */
+function faces({ from, to }: Side): boolean {
+  const [u, v] = [minus(to.x, from.x), minus(to.y, from.y)]
+  return u.n > 0n && compare(size(v), u) <= 0
+}
+
+/** How the width is shared between first and last course, with so many full ones between them. */
+export interface Balance {
+  readonly full: bigint
+  readonly first: Ratio
+  readonly last: Ratio
+}
+
+export function balanceOf(most: Ratio, varies: Ratio, { width, narrowestRip }: Product): Balance {
+  const plank = ratio(width)
+  const whole = floor(over(most, plank))
+  const rest = minus(most, ratio(whole * width))
+  if (rest.n === 0n) return { full: whole - 2n, first: plank, last: plank }
+  if (whole === 0n) return { full: 0n, first: most, last: most }
+  const shared = plus(plank, rest)
+  const wished = larger(half(shared), plus(ratio(narrowestRip), varies))
+  const last = smaller(smaller(wished, plank), minus(shared, ratio(narrowestRip)))
+  return { full: whole - 1n, first: minus(shared, last), last }
+}
