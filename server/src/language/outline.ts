@@ -154,10 +154,12 @@ export class Outline {
 
   /**
    * An indented `room` with no name yet, or with a list, is a `rooms` of this block half typed: it
-   * opens nothing, or the lines below would join it.
+   * opens nothing, or the lines below would join it. Below a line that cannot be read, what may be one of
+   * its lines (`base`) is one.
    */
   private meansHere(raw: RawLine, home: Home | null): boolean {
     const { end, word } = raw.head!
+    if (this.block?.silent === true && homesOf(word).length > 0) return true
     const rest = this.reading.text.slice(end, raw.end).trim()
     if (home === null || (rest !== '' && !rest.includes(','))) return false
     return nearest(word, wordsOf(home)) !== null

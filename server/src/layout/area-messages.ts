@@ -38,10 +38,14 @@ function withoutShape(floor: Floor, { room, status }: SurveyedRoom): string {
   }
 }
 
+/** A list without rooms, or with a name that cannot be used, is asked for where it is read. */
 function emptyFloor(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Message[] {
-  if (rim.length > 0 || parts.missing.length > 0) return []
-  const text = `Floor ${floor.name.text} has no area. List measured rooms: rooms hall, den.`
-  return [message('incomplete', 'floor-without-area', floor.name.span, text)]
+  const isListed = floor.rooms.length > 0 && !floor.broken && parts.missing.length === 0
+  if (rim.length > 0 || !isListed) return []
+  const text =
+    `Floor ${floor.name.text} has no area left: what stands in its rooms takes all of them. ` +
+    'Look at the sizes of the stairwells, islands and hearths.'
+  return [message('error', 'floor-without-area', floor.name.span, text)]
 }
 
 /** Rooms that no opening of this floor joins to the first one: likely a door not written yet. */
