@@ -17,7 +17,15 @@ export interface Environment {
   readonly row: string
 }
 
-const WHERE = ['Node 24', 'Node 22', 'command', 'page', 'classic worker', 'module worker'] as const
+const WHERE = [
+  'Node 24',
+  'Node 22',
+  'command',
+  'QuickJS',
+  'page',
+  'classic worker',
+  'module worker',
+] as const
 type Where = (typeof WHERE)[number]
 
 const ORDERS = ['listed', 'reversed', 'shuffled', 'twice'] as const

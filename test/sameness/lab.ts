@@ -9,10 +9,10 @@ import { type Served, serve } from '../browser/serve.ts'
 import { dice } from '../generate/dice.ts'
 import { bundles } from './bundles.ts'
 import type { Environment } from './environments.ts'
+import { node22, quickJs } from './fetched.ts'
 import { layJobs } from './folders.ts'
 import type { NodeOrder } from './inside/in-node.ts'
 import type { Answer, JobText, Order } from './inside/order.ts'
-import { node22 } from './node-releases.ts'
 
 const run = promisify(execFile)
 const PAGE = '<!doctype html><meta charset="utf-8"><script type="module" src="/page.js"></script>'
@@ -23,18 +23,20 @@ export interface Lab {
   /** The file of the core that processes of Node load. */
   readonly core: string
   readonly node22: string
+  readonly quickJs: string
   readonly browser: Browser
   readonly served: Served
 }
 
-/** Makes the bundles, and fetches what the machine lacks: Node 22, a browser. */
+/** Makes the bundles, and fetches what the machine lacks: Node 22, QuickJS, a browser. */
 export async function openLab(): Promise<Lab> {
   const base = mkdtempSync(join(tmpdir(), 'floorscribe-same-'))
   const texts = await bundles()
   for (const [name, text] of texts) writeFileSync(join(base, name), text)
   const served = await serve(new Map([...texts, ['page.html', PAGE]]))
   const core = join(base, 'core.mjs')
-  return { base, core, node22: node22(), browser: await launchBrowser(), served }
+  const fetched = { node22: node22(), quickJs: quickJs() }
+  return { base, core, ...fetched, browser: await launchBrowser(), served }
 }
 
 export async function closeLab({ base, browser, served }: Lab): Promise<void> {
@@ -94,14 +96,7 @@ async function inNode(lab: Lab, environment: Environment, order: Order): Promise
   const own = mkdtempSync(join(lab.base, 'run-'))
   const { jobs, startedIn } = layJobs(own, environment.folder, order.jobs)
   const file = join(own, 'order.json')
-  const nodeOrder: NodeOrder = {
-    ...order,
-    jobsFolder: jobs,
-    asked:
-      environment.where === 'command'
-        ? { kind: 'commands', bundle: join(lab.base, 'commands.mjs') }
-        : { kind: 'core', bundle: lab.core },
-  }
+  const nodeOrder: NodeOrder = { ...order, ...askedOf(lab, environment), jobsFolder: jobs }
   writeFileSync(file, JSON.stringify(nodeOrder))
   const program = environment.where === 'Node 22' ? lab.node22 : process.execPath
   const { stdout } = await run(
@@ -111,6 +106,14 @@ async function inNode(lab: Lab, environment: Environment, order: Order): Promise
   )
   rmSync(own, { recursive: true, force: true })
   return JSON.parse(stdout)
+}
+
+function askedOf(lab: Lab, { where }: Environment): Pick<NodeOrder, 'asker' | 'core' | 'quickJs'> {
+  const { core, quickJs } = lab
+  const bundle = (name: string) => join(lab.base, name)
+  if (where === 'command') return { asker: bundle('ask-commands.mjs'), core, quickJs }
+  if (where !== 'QuickJS') return { asker: bundle('ask-core.mjs'), core, quickJs }
+  return { asker: bundle('ask-quickjs.mjs'), core: bundle('core.js'), quickJs }
 }
 
 function variablesOf({ zone, locale, variables }: Environment): NodeJS.ProcessEnv {

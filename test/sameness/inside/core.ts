@@ -1,6 +1,7 @@
 import { drawingOf } from '../../../server/src/cli/drawing.ts'
 import { type Compiled, compile } from '../../../server/src/compile.ts'
 import type { Message } from '../../../server/src/facts/message.ts'
+import { refusal } from '../../../server/src/host/refusal.ts'
 import { format } from '../../../server/src/language/format.ts'
 import { checkJson } from '../../../server/src/report/json/check.ts'
 import { estimateJson } from '../../../server/src/report/json/estimate.ts'
@@ -9,11 +10,13 @@ import { estimateText } from '../../../server/src/report/text/estimate.ts'
 import { explainText } from '../../../server/src/report/text/explain.ts'
 import { layoutText } from '../../../server/src/report/text/layout.ts'
 import { verify } from '../../../server/src/verify/verify.ts'
+import type { JobText } from './order.ts'
 
 /** The core as it is bundled for every environment: no Node, no page, no command line. */
 export interface Core {
   readonly compile: typeof compile
   readonly outputs: (compiled: Compiled) => Outputs
+  readonly outputsFrom: (job: JobText, reversed: boolean) => Outputs
 }
 
 /** Each text that people can have of a job, by its name. */
@@ -35,6 +38,17 @@ export function outputs(compiled: Compiled): Outputs {
     ['drawing', drawingOf(compiled)],
     ['formatted', compiled.trees.map(format).join('\n')],
   ])
+}
+
+/** The outputs of a job whose files are all at hand; others may be among them. */
+export function outputsFrom({ root, files }: JobText, reversed: boolean): Outputs {
+  const texts = new Map(reversed ? [...files].reverse() : files)
+  const first = compile(texts, root)
+  if (!('missing' in first)) return outputs(first)
+  const absent = first.missing.map((name) => [name, refusal(name, { kind: 'missing' })] as const)
+  const second = compile(texts, root, new Map(absent))
+  if (!('missing' in second)) return outputs(second)
+  throw new Error(`asked for again: ${second.missing.join(', ')}`)
 }
 
 /** All of a message, also what the reports leave out. */

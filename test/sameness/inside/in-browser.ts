@@ -1,6 +1,6 @@
 import type { Core } from './core.ts'
-import type { Answer, Order } from './order.ts'
-import { fromTexts, work } from './work.ts'
+import type { Answer, JobText, Order } from './order.ts'
+import { work } from './work.ts'
 
 export type Where = 'page' | 'classic worker' | 'module worker'
 
@@ -32,5 +32,9 @@ export function loadModule(): Promise<Core> {
 }
 
 export function answer(name: Where, order: Order, loadCore: () => Promise<Core>): Promise<Answer> {
-  return work(order, { name, load: async () => fromTexts(await loadCore(), order) })
+  const load = async () => {
+    const { outputsFrom } = await loadCore()
+    return async (job: JobText) => outputsFrom(job, order.reversed)
+  }
+  return work(order, { name, load })
 }

@@ -1,5 +1,4 @@
-import { refusal } from '../../../server/src/host/refusal.ts'
-import type { Core, Outputs } from './core.ts'
+import type { Outputs } from './core.ts'
 import { changeEngine } from './engine.ts'
 import type { Answer, JobText, Order, Output, Seen } from './order.ts'
 import { look } from './seen.ts'
@@ -28,19 +27,6 @@ export async function work(order: Order, { name, load }: Place): Promise<Answer>
       outputs.push(order.wanted.includes(key) ? { key, digest, text } : { key, digest })
     }
   return { seen, outputs }
-}
-
-/** The outputs of a job whose files are all at hand; others may be among them. */
-export function fromTexts({ compile, outputs }: Core, { reversed }: Order) {
-  return async ({ root, files }: JobText): Promise<Outputs> => {
-    const texts = new Map(reversed ? [...files].reverse() : files)
-    const first = compile(texts, root)
-    if (!('missing' in first)) return outputs(first)
-    const absent = first.missing.map((name) => [name, refusal(name, { kind: 'missing' })] as const)
-    const second = compile(texts, root, new Map(absent))
-    if (!('missing' in second)) return outputs(second)
-    throw new Error(`asked for again: ${second.missing.join(', ')}`)
-  }
 }
 
 async function sha256(text: string): Promise<string> {

@@ -2,11 +2,10 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { run, type World } from '../../../server/src/cli/program.ts'
 import { NODE_HOST } from '../../../server/src/host/node.ts'
-import type { Outputs } from './core.ts'
-import type { JobText } from './order.ts'
+import type { Ask } from './in-node.ts'
 
 /** What the commands themselves print for a job; the drawing is written, and read again. */
-export function fromCommands(jobsFolder: string): (job: JobText) => Promise<Outputs> {
+export const ask: Ask = async ({ jobsFolder }) => {
   return async ({ name, root }) => {
     const file = join(jobsFolder, name, root)
     const drawing = join(jobsFolder, name, 'as drawn.svg')
