@@ -67,13 +67,18 @@ function carriedOver(piece: Piece): Refusal {
 }
 
 function offTape(text: string, piece: Piece, value: Ratio): Refusal {
-  const said =
-    `A tape has halves, quarters, eighths and so on to 64ths, and no ${piece.text}. ` +
-    `Nearest marks ${marksAround(value).join(' and ')}; from a drawing write ${asDecimal(text, piece, value)}.`
+  const marks = `A tape has halves, quarters, eighths and so on to 64ths, and no ${piece.text}`
+  if (isOnTape(value.d)) {
+    const same = `${value.n}/${value.d}`
+    const fix = text.replace(piece.text, same)
+    return refusal('fraction-not-on-tape', `${marks}: it is ${same}. Write ${fix}.`, fix)
+  }
+  const around = marksAround(value).join(' and ')
+  const said = `${marks}. Nearest marks ${around}; from a drawing write ${asDecimal(text, piece, value)}.`
   return refusal('fraction-not-on-tape', said)
 }
 
-/** The marks below and above: 1/32 in apart, or 1/64 in where the fraction is finer than that. */
+/** The marks below and above: 1/32 in apart, or 1/64 in where the fraction is finer than a 64th. */
 function marksAround(value: Ratio): readonly string[] {
   const parts = value.d > 64n ? 64 : 32
   return (['down', 'up'] as const).map((way) => {
