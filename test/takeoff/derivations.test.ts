@@ -54,6 +54,7 @@ floor bathroom
   lay         plain plank, running east-west
   start       along south of bath
   edge        north of bath, tub
+  expect      26 planks
 `
 
 /** One room in metres whose shape only its diagonals fix, in a board of two lengths. */

@@ -23,6 +23,14 @@ test('30, 45 and 60 degrees', () => {
   expect(sineOfDegrees(ratio(-30))).toBe(-0.5)
 })
 
+test('half degrees, to either side', () => {
+  // From tables: cos 60.5° = 0.492424, sin 30.5° = 0.507538, sin 0.5° = 0.008727.
+  expect(cosineOfDegrees(ratio(121, 2))).toBeCloseTo(0.492_423_560_103, 12)
+  expect(sineOfDegrees(ratio(61, 2))).toBeCloseTo(0.507_538_362_961, 12)
+  expect(sineOfDegrees(ratio(-1, 2))).toBeCloseTo(-0.008_726_535_498, 12)
+  expect(cosineOfDegrees(ratio(359, 2))).toBeCloseTo(-0.999_961_923_064, 12)
+})
+
 test('an angle of thirty digits is as good as a short one', () => {
   const tiny = ratio(1n, 10n ** 30n)
   expect(sineOfDegrees({ n: 90n * 10n ** 30n + 1n, d: 10n ** 30n })).toBe(1)
