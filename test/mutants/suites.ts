@@ -1,0 +1,31 @@
+/**
+ * For each folder of the source, the suites that should notice a mutant of it, the quickest first: a
+ * mutant is done with at the first test that fails. Suites of chance, of size and of the bundle are left
+ * out, since they would be had again for every mutant.
+ */
+const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
+  ['units', ['test/units/*.test.ts']],
+  ['geometry', ['test/geometry/*.test.ts']],
+  ['takeoff', ['test/takeoff/{bought,trim}.test.ts', 'test/takeoff/*.test.ts']],
+  ['verify', ['test/verify/{reader,geometry,breaches,sound,spoiled}.test.ts']],
+  [
+    'survey',
+    [
+      'test/survey/{lines,direction,least-first,loose,messages,placing,drawing,study-rooms}.test.ts',
+      'test/reference/{traverse,balancing,squareness}.test.ts',
+    ],
+  ],
+  [
+    'layout',
+    [
+      'test/layout/{area,balance,breaches,frame,hand,problem,rips,start-wall,stock}.test.ts',
+      'test/layout/{lay,random-lengths,plan}.test.ts',
+    ],
+  ],
+])
+
+export const FOLDERS: readonly string[] = [...SUITES.keys()]
+
+export function suitesOf(folder: string): readonly string[] {
+  return SUITES.get(folder) ?? []
+}
