@@ -42,10 +42,13 @@ export function readContent(entered: Entered, rest: Rest, reading: Reading): Con
   const { takes } = entered.word
   if (takes === 'text') return readText(entered, rest, reading)
   const sound = soundTokens(rest, reading)
-  const raw = parsePhrases(sound.tokens)
+  const all = parsePhrases(sound.tokens)
+  // The phrase that an open quote stands in is lost with it, and nothing more is said of it.
+  const raw = sound.isOpen ? all.slice(0, -1) : all
   const isEmpty = raw.length === 1 && raw[0]!.length === 0
   const parted = { phrases: isEmpty ? [] : raw, entered, rest, reading }
-  const read = takes === 'phrases' ? readPhrases(parted) : readNames(parted, sound.whole)
+  const read =
+    takes === 'phrases' ? readPhrases(parted, sound.whole) : readNames(parted, sound.whole)
   const { base } = rest
   const whole = read.whole && sound.whole
   return { phrases: read.phrases, text: '', textStart: base, textEnd: base, whole }

@@ -37,6 +37,7 @@ function likeliest(odd: Odd): Finding | null {
     letterInNumber(odd) ??
     markUnknown(odd) ??
     numberWithSigns(odd) ??
+    digitUnknown(odd) ??
     commaMissing(odd) ??
     nearWord(odd) ??
     needsQuotes(odd)
@@ -115,6 +116,19 @@ function numberWithSigns({ items }: Odd): Finding | null {
   return {
     code: 'number-unreadable',
     text: `${shown(first.text)} is no number that can be read here. A number has the digits 0 to 9, no comma and at most one point: 1250 or 12.5.`,
+    repair: null,
+  }
+}
+
+/** `12²`, `Ⅻ`, `⅟`: signs for numbers that are no digits of a figure. */
+function digitUnknown({ items }: Odd): Finding | null {
+  const sign = items
+    .flatMap((item) => (item.kind === 'word' ? [/[\p{No}\p{Nl}]/u.exec(item.text)?.[0]] : []))
+    .find((found) => found !== undefined)
+  if (sign === undefined) return null
+  return {
+    code: 'number-unreadable',
+    text: `${sign} is no digit that can be read here. A number has the digits 0 to 9, and a fraction is written such as 1/2 or ½.`,
     repair: null,
   }
 }

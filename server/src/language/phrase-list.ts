@@ -9,10 +9,10 @@ import type { Measure, Phrase } from './tree.ts'
 import { sayUnfinished } from './unfinished.ts'
 
 /** Reads a line of phrases: each is held against the forms of the line's word. */
-export function readPhrases(parted: Parted): Read {
+export function readPhrases(parted: Parted, isSound: boolean): Read {
   const read: Phrase[] = []
   const met: string[] = []
-  let whole = true
+  let whole = isSound
   sayStrayComma(parted)
   for (const items of parted.phrases) {
     const match = matchForms(items, parted.entered.forms)

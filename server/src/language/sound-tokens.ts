@@ -8,13 +8,14 @@ interface Place {
   readonly end: number
 }
 
-/** The tokens that phrases are made of: without blanks and comments, and with a message without what no phrase can hold. */
+/** The tokens that phrases are made of: without blanks and comments, and with a message without what no phrase can hold. `isOpen`: a quote was left open. */
 export function soundTokens(
   rest: Rest,
   reading: Reading,
-): { readonly tokens: readonly IToken[]; readonly whole: boolean } {
+): { readonly tokens: readonly IToken[]; readonly whole: boolean; readonly isOpen: boolean } {
   const tokens: IToken[] = []
   let whole = true
+  let isOpen = false
   for (const token of rest.tokens) {
     const kind = token.tokenType.name
     const place = { start: rest.base + token.startOffset, end: rest.base + endOfToken(token) }
@@ -22,11 +23,12 @@ export function soundTokens(
     if (kind === 'stuck hash') sayStuckHash(token, place, reading)
     else if (kind === 'open quote') {
       // The inch mark of a figure that cannot be read, which is said of the figure.
-      if (!isMarkOf(tokens.at(-1), token)) sayOpenQuote(token, place, reading)
+      isOpen = !isMarkOf(tokens.at(-1), token)
+      if (isOpen) sayOpenQuote(token, place, reading)
     } else tokens.push(token)
     whole &&= kind !== 'stuck hash' && kind !== 'open quote'
   }
-  return { tokens, whole }
+  return { tokens, whole, isOpen }
 }
 
 function isMarkOf(before: IToken | undefined, mark: IToken): boolean {
