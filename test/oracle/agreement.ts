@@ -4,6 +4,7 @@ import type { House } from './house.ts'
 import type { Job } from './job.ts'
 import type { Blank } from './laying.ts'
 import { regionWithin } from './laying.ts'
+import { FOOT } from './lengths.ts'
 import { laidTooEarly, overcutPlanks, usedBy } from './planks.ts'
 import { point, twiceArea } from './point.ts'
 import type { PublishedFloor, PublishedPiece } from './published.ts'
@@ -25,7 +26,7 @@ import {
 import { areaOf, extentOf, type Region } from './region.ts'
 import { areaWithin } from './rim.ts'
 import { type Run, shiftAcross } from './run.ts'
-import { byPercentage, inSquareFeet, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
+import { byPercentage, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
 import { asNumber } from './turns.ts'
 import { type Working, workOut } from './working.ts'
 
@@ -33,6 +34,8 @@ import { type Working, workOut } from './working.ts'
 export interface Quantity {
   readonly key: string
   readonly room: string | null
+  /** sq ft, sq m, ft, m, %, planks, boxes. */
+  readonly unit: string
   readonly value: { readonly n: bigint; readonly d: bigint } | null
 }
 
@@ -89,6 +92,14 @@ function compareFloor(
   near: Nearness,
   tell: Tell,
 ): void {
+  compareQuantities(
+    job,
+    working,
+    published,
+    result.quantities.get(working.floor.key) ?? [],
+    near,
+    tell,
+  )
   compareRun(working, published, result.isLineMoved(working.floor.key), near, tell)
   compareCourses(working, published, tell)
   const numbered = comparePieces(working, published, near, tell)
@@ -98,14 +109,6 @@ function compareFloor(
     tell(`plank ${plank} gives more than it has`)
   for (const plank of laidTooEarly(published))
     tell(`plank ${plank}: a rest is laid in the course it is cut in`)
-  compareQuantities(
-    job,
-    working,
-    published,
-    result.quantities.get(working.floor.key) ?? [],
-    near,
-    tell,
-  )
 }
 
 /** The run lies as it is said or chosen, and the line where first and last course share the width. */
@@ -282,21 +285,32 @@ function compareQuantities(
   const planks = [...used.values()].reduce((a, b) => a + b, 0n)
   const slack = (exact: Ratio) => (near.isExact ? ZERO : times(size(exact), ratio(5n, 10n ** 9n)))
   const check = (key: string, own: Ratio, room: string | null = null) => {
-    const theirs = quantities.find((one) => one.key === key && one.room === room)?.value
+    const found = quantities.find((one) => one.key === key && one.room === room)
+    const theirs = found?.value
+      ? times(ratio(found.value.n, found.value.d), unitOf(found.unit))
+      : null
     if (!theirs || !isWithin(own, ratio(theirs.n, theirs.d), slack(own))) {
       tell(
         `${key} ${room ?? ''} ${asText(own)}, product ${theirs ? asText(ratio(theirs.n, theirs.d)) : 'none'}`,
       )
     }
   }
-  check('floor area', inSquareFeet(area))
-  check('covered area', inSquareFeet(areaOf(working.covered)))
+  check('floor area', area)
+  check('covered area', areaOf(working.covered))
   check('planks', ratio(planks))
   check('waste', wasteOf(used, working.product, covered))
   check('planks by percentage', ratio(byPercentage(job, used, working.product, area)))
   const rooms = quantities.filter(({ key }) => key === 'trim run').map(({ room }) => room)
   for (const room of rooms) check('trim run', perimeterOf(working.rim, room), room)
 }
+
+/** Nanometres, or square ones, in a unit. */
+function unitOf(unit: string): Ratio {
+  const [length] = [unit.endsWith('ft') ? FOOT : unit.endsWith('m') ? METRE : 1n]
+  return ratio(unit.startsWith('sq ') ? length * length : length)
+}
+
+const METRE = 10n ** 9n
 
 const publishedArea = ({ area }: PublishedFloor): Ratio =>
   area.rings

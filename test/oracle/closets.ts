@@ -11,6 +11,8 @@ export interface Closet {
   readonly ring: readonly Point[]
   /** What lies in the wall: left and right on the face, then right and left behind it. */
   readonly throat: readonly Point[]
+  /** Of its opening. */
+  readonly width: Ratio
 }
 
 /** The floor behind a closet's opening. */
@@ -28,6 +30,7 @@ export function closetOf(job: Job, { shape }: Placed, spot: Spot): Closet {
     key: one.called ?? `${shape.room.key} closet`,
     room: shape.room.key,
     ring: [at(start, 0n), at(start, deep), at(end, deep), at(end, 0n)],
+    width,
     throat: [left, right, at(width, 0n), at(ZERO, 0n)],
   }
 }

@@ -8,16 +8,16 @@ export const FOOT = 12n * INCH
 const MILLIMETRE = 1_000_000n
 
 const UNITS: readonly (readonly [RegExp, bigint])[] = [
-  [/^(?:'|ft)$/, FOOT],
-  [/^(?:"|in)$/, INCH],
-  [/^mm$/, MILLIMETRE],
-  [/^cm$/, 10n * MILLIMETRE],
-  [/^m$/, 1000n * MILLIMETRE],
+  [/^(?:'|ft|foot|feet)$/i, FOOT],
+  [/^(?:"|in|inch|inches)$/i, INCH],
+  [/^mm$/i, MILLIMETRE],
+  [/^cm$/i, 10n * MILLIMETRE],
+  [/^m$/i, 1000n * MILLIMETRE],
 ]
 
 const NUMBER = String.raw`\d+(?:\.\d+)?(?:(?: |-)\d+/\d+)?|\d+/\d+`
-const UNIT = String.raw`('|"|ft\b|in\b|mm\b|cm\b|m\b)`
-const PART = new RegExp(`^(${NUMBER})(?: ?${UNIT}(?: |-|(?=\\d)|$)| |$)`)
+const UNIT = String.raw`('|"|(?:feet|foot|ft|inches|inch|in|mm|cm|m)\b)`
+const PART = new RegExp(`^(${NUMBER})(?: ?${UNIT}(?: |-|(?=\\d)|$)| |$)`, 'i')
 const GLYPHS: readonly (readonly [string, string])[] = [
   ['½', '1/2'],
   ['¼', '1/4'],

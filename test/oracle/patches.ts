@@ -1,12 +1,12 @@
 import { bowed } from './bows.ts'
-import { closetOf } from './closets.ts'
+import { type Closet, closetOf } from './closets.ts'
 import type { Doorway, House, Placed } from './house.ts'
 import type { Floor, Job, Kind, Place, Product, Thing } from './job.ts'
 import { INCH, type Nm } from './lengths.ts'
 import { dividedOpening, passage } from './passages.ts'
 import { type Patch, patch, type Side } from './patch.ts'
 import { add, type Point, scaled } from './point.ts'
-import { ratio } from './ratio.ts'
+import { compare, minus, type Ratio, ratio } from './ratio.ts'
 import { faceOf } from './shape.ts'
 import type { Spot } from './spots.ts'
 import { ringOf } from './things.ts'
@@ -26,10 +26,7 @@ export function patchesOf(
   return [
     ...rooms.map((room) => roomPatch(room, house, floor, product)),
     ...laidClosets.map(({ key, ring }) => closetPatch(key, ring, product)),
-    ...closets.flatMap(({ key, room, throat }) => {
-      const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
-      return dividedOpening(throat, isIn, false, { sideGap: product.gap, endGap: END })
-    }),
+    ...closets.flatMap((closet) => throatPatches(closet, floor, product)),
     ...house.doorways.flatMap((doorway) => doorwayPatches(job, doorway, floor, product)),
     ...rooms.flatMap((room) => takenOut(room, product)),
   ]
@@ -43,13 +40,33 @@ function closetPatch(key: string, ring: readonly Point[], { gap }: Product): Pat
   }
 }
 
+/** The floor in a closet's opening, its sides finished as wall. */
+function throatPatches(
+  { key, room, throat, width }: Closet,
+  floor: Floor,
+  product: Product,
+): readonly Patch[] {
+  const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
+  const isSaid = floor.breaks.some(
+    (place) =>
+      'from' in place && [place.from, place.to].sort().join() === [room, key].sort().join(),
+  )
+  const isParted = isIn[0] && isIn[1] && (isSaid || breaksAt(width, product))
+  return dividedOpening(throat, isIn, isParted, { sideGap: product.gap, endGap: END })
+}
+
+/** Whether the product's run is parted by an opening so wide. */
+function breaksAt(width: Ratio, { breaks }: Product): boolean {
+  if (breaks === null) return false
+  return breaks.under === null || compare(width, ratio(breaks.under)) < 0
+}
+
 /** What a transition leaves free. */
 const END = (3n * INCH) / 8n
 
 /** A room's outline: its walls, those with a bow as an arc, alcoves pushed out. */
 function roomPatch(room: Placed, house: House, floor: Floor, product: Product): Patch {
   const { shape, spots } = room
-  const { key } = shape.room
   const sides = shape.room.walls.flatMap((wall, place): Side[] => {
     const face = faceOf(shape, place)
     const alcoves = spots
@@ -57,11 +74,7 @@ function roomPatch(room: Placed, house: House, floor: Floor, product: Product): 
       .sort((a, b) => (a.from.n * b.from.d < b.from.n * a.from.d ? -1 : 1))
     const corners = alcoves.flatMap(pushedOut)
     const between = wall.bow === null ? corners : bowed(face, wall.bow)
-    const own = {
-      ...metAt(room, place, floor, product),
-      wall: { room: key, place },
-      isBreak: false,
-    }
+    const own = metAt(room, place, floor, product)
     const meets = { ...own, ...metBeyond(room, place, house, floor, product) }
     const line = [face.left, ...between, face.right]
     return line.slice(1).map((to, i) => ({ ...meets, from: line[i] ?? to, to }))
@@ -80,16 +93,19 @@ function metAt(
   place: number,
   floor: Floor,
   product: Product,
-): { gap: Nm; trim: string | null } {
+): Omit<Side, 'from' | 'to'> {
   const { key, walls, base } = room.shape.room
   const wall = walls[place]
   const line = floor.edges.find((edge) => isEdgeAt(edge, room, place))
   const unsaid: Kind | null = wall?.isStair ? 'open edge' : baseKind(base.fate)
   const kind = line?.kind ?? wall?.kind ?? unsaid
+  const isStep = wall?.isStair || kind === 'nosing' || kind === 'open edge'
   const hasTrim = kind === null || kind === 'cabinet' || / base$|^base /.test(kind)
   return {
     gap: line?.gap ?? wall?.gap ?? gapOf(kind, product),
-    trim: hasTrim && !wall?.isStair ? key : null,
+    trim: hasTrim && !isStep ? key : null,
+    wall: isStep ? null : { room: key, place },
+    isBreak: false,
   }
 }
 
@@ -163,11 +179,11 @@ function doorwayPatches(
   )
 }
 
-function isParted(doorway: Doorway, floor: Floor, { breaks }: Product): boolean {
-  if (floor.breaks.some((place) => isOpening(place, doorway))) return true
-  if (breaks === null) return false
-  const width = doorway.near.one.width[0]?.length ?? 0n
-  return breaks.under === null || width < breaks.under
+function isParted(doorway: Doorway, floor: Floor, product: Product): boolean {
+  const { from, to } = doorway.near
+  return (
+    floor.breaks.some((place) => isOpening(place, doorway)) || breaksAt(minus(to, from), product)
+  )
 }
 
 function isOpening(place: Place, { from, to, near, far }: Doorway): boolean {

@@ -29,7 +29,7 @@ export function compiled(files: ReadonlyMap<string, string>, root: string): Comp
     return heads.at(-1)?.[1]?.trim() === floor
   }
   const quantitiesOf = (all: readonly Quantity[]) =>
-    all.map(({ key, room, value }) => ({ key, room, value }))
+    all.map(({ key, room, unit, value }) => ({ key, room, unit, value }))
   return {
     rooms: survey.rooms.map(({ room, corners, closing }) => ({
       room: room.name.key,

@@ -22,7 +22,7 @@ const CHECKS = ['diagonal', 'across', 'tie']
 /** A room's lines, each wall with what belongs to it. `tape` and `base` are the job's. */
 export function readRoom({ head, lines }: Block, bare: Bare, tape: Tape, base: Base): Room {
   const walls: Wall[] = []
-  const onWalls: (OnWall & { readonly elsewhere: string | null })[] = []
+  const onWalls: Unbound[] = []
   const checks: Check[] = []
   const again = againBelow(lines, bare)
   for (const line of lines) {
@@ -48,7 +48,10 @@ export function readRoom({ head, lines }: Block, bare: Bare, tape: Tape, base: B
       .reduce((was, line) => readBase(line, bare, was), base),
     isOutOfSquare: lines.some(({ word }) => word === 'out of square'),
     walls,
-    onWalls: onWalls.map((one) => ({ ...one, wall: wallNamed(walls, one.elsewhere) ?? one.wall })),
+    onWalls: onWalls.map((one) => {
+      const wall = wallNamed(walls, one.elsewhere) ?? one.wall
+      return { ...one, wall, from: endAt(walls, wall, one.from) }
+    }),
     checks,
     things: lines.filter(({ word }) => THINGS.includes(word)).map((line) => thingOf(line, bare)),
   }
@@ -157,12 +160,10 @@ function bowOf(phrases: readonly string[], bare: Bare): Wall['bow'] {
   })
 }
 
-function onWallOf(
-  line: Line,
-  above: number,
-  bare: Bare,
-  readings: WithAgain,
-): OnWall & { readonly elsewhere: string | null } {
+/** What stands on a wall, its wall and the end that it is measured from still by name. */
+type Unbound = Omit<OnWall, 'from'> & { readonly elsewhere: string | null; readonly from: string }
+
+function onWallOf(line: Line, above: number, bare: Bare, readings: WithAgain): Unbound {
   const { phrases } = line
   const place = firstOf(phrases, (phrase) => placeOf(phrase, bare))
   const said = phrases.map((phrase) => phrase.toLowerCase())
@@ -188,12 +189,16 @@ function onWallOf(
 
 /** `1' 2" from left`, or both jambs: `1' 2" and 6' 2" from left`. */
 function placeOf(phrase: string, bare: Bare) {
-  const [, said = '', second, side = ''] =
-    /^(.*?)(?: and (.*))? from (left|right)$/i.exec(phrase) ?? []
+  const [, said = '', second, side = ''] = /^(.*?)(?: and (.*))? from (.*)$/i.exec(phrase) ?? []
   const near = readingOf(said, bare)
   if (near === null) return null
-  const from: 'left' | 'right' = side.toLowerCase() === 'left' ? 'left' : 'right'
-  return { near, from, far: second === undefined ? null : readingOf(second, bare) }
+  return { near, from: nameKey(side), far: second === undefined ? null : readingOf(second, bare) }
+}
+
+/** The end of a wall that is told by the wall which meets it there. */
+function endAt(walls: readonly Wall[], wall: number, from: string): 'left' | 'right' {
+  if (from === 'left' || from === 'right') return from
+  return wallNamed(walls, from) === (wall + 1) % walls.length ? 'right' : 'left'
 }
 
 function checkOf(line: Line, bare: Bare, readings: WithAgain): Check {
@@ -224,7 +229,7 @@ function thingOf({ word, phrases }: Line, bare: Bare): Thing {
     northSouth: round ?? both?.length ?? lengthSaid(phrases, 'north-south', bare) ?? INCH,
     from: phrases.flatMap((phrase) => {
       const [, said = '', wall = ''] = /^(.*?) from (.*)$/i.exec(phrase) ?? []
-      const distance = readLength(said, bare)
+      const distance = readingOf(said, bare)?.length ?? null
       return distance === null ? [] : [{ wall: nameKey(wall), distance }]
     }),
     gap: lengthSaid(phrases, 'gap', bare),

@@ -2,7 +2,7 @@ import type { Room, Wall } from './job.ts'
 import type { Nm } from './lengths.ts'
 import { triangulated } from './out-of-square.ts'
 import { add, length, less, meeting, type Point, rounded, scaled, toLeft, unit } from './point.ts'
-import { compare, plus, type Ratio, ratio, times } from './ratio.ts'
+import { plus, type Ratio, ratio, times } from './ratio.ts'
 import { type Closing, closed, closingOf, coursesOf } from './traverse.ts'
 import { tangent } from './turns.ts'
 import { drawnPlane, rimOutside, type Taken, taken, usualPlane } from './worth.ts'
@@ -90,9 +90,15 @@ export interface Face {
   readonly long: Ratio
 }
 
-export function faceOf({ rim }: Shape, wall: number): Face {
-  const left = rim[wall]
-  const right = rim[(wall + 1) % rim.length]
+/** A wall where the floor meets it. */
+export const faceOf = ({ rim }: Shape, wall: number): Face => sideOf(rim, wall)
+
+/** A wall as it was read to. */
+export const drawnFaceOf = ({ corners }: Shape, wall: number): Face => sideOf(corners, wall)
+
+function sideOf(ring: readonly Point[], wall: number): Face {
+  const left = ring[wall]
+  const right = ring[(wall + 1) % ring.length]
   if (left === undefined || right === undefined) throw new RangeError('a room has no such wall')
   const way = less(right, left)
   const along = unit(way)
@@ -117,5 +123,3 @@ export function rightMoved(shape: Shape, wall: number): Ratio {
 
 const alongside = (move: Point, along: Point): Ratio =>
   plus(times(move.x, along.x), times(move.y, along.y))
-
-export const isNothing = (long: Ratio): boolean => compare(long, ratio(0n)) === 0

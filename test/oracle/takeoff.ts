@@ -1,5 +1,5 @@
 import type { Job, Product } from './job.ts'
-import { FOOT, type Nm } from './lengths.ts'
+import type { Nm } from './lengths.ts'
 import type { Side } from './patch.ts'
 import { length, less } from './point.ts'
 import { ceiling, minus, over, plus, type Ratio, ratio, round, times, total } from './ratio.ts'
@@ -7,12 +7,10 @@ import { ceiling, minus, over, plus, type Ratio, ratio, round, times, total } fr
 /** Planks that a floor begins, by length. */
 export type Used = ReadonlyMap<Nm, bigint>
 
-export const inSquareFeet = (area: Ratio): Ratio => over(area, ratio(FOOT * FOOT))
-
-/** The run of base or shoe: each straight stretch rounded once. */
+/** The run of base or shoe in nanometres: each straight stretch rounded once. */
 export function perimeterOf(edges: readonly Side[], room: string | null): Ratio {
   const along = edges.filter(({ trim }) => (room === null ? trim !== null : trim === room))
-  return ratio(total(along.map(({ from, to }) => round(length(less(to, from))))), FOOT)
+  return ratio(total(along.map(({ from, to }) => round(length(less(to, from))))))
 }
 
 /** Area of the planks used over the area that they cover, less one; as a percentage. */

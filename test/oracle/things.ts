@@ -2,7 +2,7 @@ import type { Thing } from './job.ts'
 import { add, meeting, type Point, point, rounded, scaled } from './point.ts'
 import { half, plus, type Ratio, ratio, size, times } from './ratio.ts'
 import { wallNamed } from './read-room.ts'
-import { faceOf, type Shape } from './shape.ts'
+import { drawnFaceOf, type Shape } from './shape.ts'
 import { exactly } from './turns.ts'
 
 /** A column, island, stairwell or vent in the plan, round ones as the 64-gon drawn round them. */
@@ -15,7 +15,7 @@ export function ringOf(shape: Shape, thing: Thing): readonly Point[] {
 /** Half its size and the distance off each of two walls, square to them. */
 function centreOf(shape: Shape, thing: Thing): Point {
   const [one, two] = thing.from.map(({ wall, distance }) => {
-    const face = faceOf(shape, wallNamed(shape.room.walls, wall) ?? 0)
+    const face = drawnFaceOf(shape, wallNamed(shape.room.walls, wall) ?? 0)
     const off = plus(ratio(distance), reach(thing, face.out))
     return { from: add(face.left, scaled(face.out, ratio(-off.n, off.d))), along: face.along }
   })
