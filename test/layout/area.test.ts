@@ -186,6 +186,13 @@ describe('a doorway', () => {
     expect(area.transitions).toMatchObject([{ label: 'den to hall', kind: null }])
   })
 
+  test('that does not reach the room beyond, for nothing places it there, is none of its floor', () => {
+    const astray = { ...door, reaches: false }
+    const area = floorArea(job(), survey([hall, den], [astray]), floor(['den']))
+    expect(squareInches(area.gross)).toBe(120 * 100)
+    expect(area.transitions).toEqual([])
+  })
+
   test('to another floor with nothing said of how is noted, with what to write', () => {
     const area = floorArea(job(), survey([hall, den], [door]), floor(['hall']))
     expect(codes(area)).toEqual(['edge-without-kind'])

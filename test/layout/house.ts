@@ -147,6 +147,7 @@ export function doorway(
     near: [a, b],
     far: points(far),
     jambs: opening.jambs,
+    reaches: true,
     ...rest,
   }
 }

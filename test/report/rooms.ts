@@ -132,6 +132,7 @@ export function doorway(
     near: faces.near,
     far: faces.far,
     jambs: true,
+    reaches: true,
     ...rest,
   }
 }

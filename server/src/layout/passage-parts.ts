@@ -20,7 +20,7 @@ export interface PassagePart {
 export function passagePart(scope: Scope, passage: Passage): PassagePart[] {
   const near = scope.listed.has(passage.room.key)
   const far = passage.beyond.key !== null && scope.listed.has(passage.beyond.key)
-  if (!near && !far) return []
+  if (!near && !(far && passage.reaches)) return []
   if (!near || !far) return [endingPart(scope, near ? passage : fromBeyond(passage))]
   const joins = [passage.room.key, passage.beyond.key!] as const
   return [

@@ -28,6 +28,8 @@ export interface Passage {
   readonly slider: boolean
   /** A whole side without a wall: no doorway, whatever its width. */
   readonly openSide: boolean
+  /** What lies beyond begins where this ends. */
+  readonly reaches: boolean
   readonly trim: string | null
   readonly span: Span
 }
@@ -89,6 +91,7 @@ function ofDoorway(doorway: Doorway, texts: ReadonlyMap<string, string>): Passag
     undercut: doorway.jambs,
     slider: doorway.opening.sliding && doorway.to === null,
     openSide: doorway.kind === 'open side',
+    reaches: doorway.reaches,
     trim: doorway.opening.trim ?? doorway.other?.trim ?? null,
     span: doorway.opening.span,
   }
@@ -111,6 +114,7 @@ function ofCloset(room: SurveyedRoom, closet: SurveyedCloset): Passage {
     undercut: false,
     slider: false,
     openSide: false,
+    reaches: true,
     trim: null,
     span: recess.span,
   }

@@ -50,6 +50,7 @@ export function doorwayOf(pair: Pair, around: Around): Doorway {
     near: ends,
     far: [through(ends[0]), through(ends[1])],
     jambs: opening.jambs && (far?.face.opening.jambs ?? true),
+    reaches: beyond !== null,
   }
 }
 

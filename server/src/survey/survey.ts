@@ -108,6 +108,8 @@ export interface Doorway {
   /** The face in the room beyond (left and right still as seen from `room`). */
   readonly far: readonly [Point, Point]
   readonly jambs: boolean
+  /** Whether the room beyond is placed and has its wall there: else the floor in it is not that room's. */
+  readonly reaches: boolean
 }
 
 /** A loop of rooms that comes round: the vector between the two middles of its last doorway. */
