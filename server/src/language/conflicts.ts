@@ -4,8 +4,9 @@ import type { RawLine } from './lines.ts'
 export interface Conflict {
   readonly first: number
   readonly last: number
-  readonly ours: readonly string[]
-  readonly theirs: readonly string[]
+  /** Null where the marks that would enclose them are not all there. */
+  readonly ours: readonly string[] | null
+  readonly theirs: readonly string[] | null
 }
 
 const MARK = /^(<{7}|={7}|>{7}|\|{7})(?: |[\r\n]|$)/
@@ -34,9 +35,10 @@ function between(
   text: string,
   lines: readonly RawLine[],
 ): Conflict {
-  const side = (sign: string): readonly string[] => {
+  const side = (sign: string): readonly string[] | null => {
     const at = marks.findIndex((mark) => mark.sign === sign)
-    const [from, to] = [marks[at]?.index ?? 0, marks[at + 1]?.index ?? 0]
+    const [from, to] = [marks[at]?.index, marks[at + 1]?.index]
+    if (from === undefined || to === undefined) return null
     return lines.slice(from + 1, to).map((line) => text.slice(line.start, line.end).trim())
   }
   const [first, last] = [marks[0]!.index, marks[marks.length - 1]!.index]

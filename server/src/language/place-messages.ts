@@ -102,13 +102,18 @@ export function sayConflict(
   conflict: Conflict,
   reading: Reading,
 ): void {
-  const sides = [conflict.ours, conflict.theirs].map((side) =>
-    shown(side.join(' / ').replace(BLANK_RUN, ' ') || 'nothing'),
-  )
-  const said =
-    `A git merge was left open, lines ${raw.number} to ${last.number}. ` +
-    `Keep ${sides[0]} (ours) or ${sides[1]} (theirs), and take the marks out. No totals until then.`
+  const { ours, theirs } = conflict
+  const lines = raw === last ? `line ${raw.number}` : `lines ${raw.number} to ${last.number}`
+  const help =
+    ours === null || theirs === null
+      ? 'Not all of its marks are there: see that no line is left twice, and take out those that are.'
+      : `Keep ${sideOf(ours)} (ours) or ${sideOf(theirs)} (theirs), and take the marks out.`
+  const said = `A git merge was left open, ${lines}. ${help} No totals until then.`
   sayError(reading, 'merge-left-open', { start: raw.start, end: last.end }, said)
+}
+
+function sideOf(side: readonly string[]): string {
+  return shown(side.join(' / ').replace(BLANK_RUN, ' ') || 'nothing')
 }
 
 function kindOf({ block }: Placed): string {
