@@ -1,8 +1,11 @@
+import { closetOf } from './closets.ts'
 import type { Job, OnWall } from './job.ts'
-import type { Nm } from './lengths.ts'
-import { add, less, middle, type Point, point, rounded, scaled } from './point.ts'
-import { compare, plus, type Ratio, ratio } from './ratio.ts'
-import { type Shape, shapeOf } from './shape.ts'
+import { INCH, type Nm } from './lengths.ts'
+import { outlineOf } from './outline.ts'
+import { add, cross, dot, less, middle, type Point, point, rounded, scaled } from './point.ts'
+import { compare, minus, plus, type Ratio, ratio, size, ZERO } from './ratio.ts'
+import { larger, smaller } from './region.ts'
+import { type Face, faceOf, type Shape, shapeOf } from './shape.ts'
 import { type Spot, spotsOf } from './spots.ts'
 import { standsOff, thickness } from './worth.ts'
 
@@ -19,6 +22,8 @@ export interface Doorway {
   readonly near: Spot
   /** The same opening as the room beyond has it, where it does. */
   readonly far: Spot | null
+  /** The wall that it comes out at, where the room beyond is placed and has one there. */
+  readonly beyond: Face | null
   readonly through: Nm
 }
 
@@ -30,20 +35,54 @@ export interface House {
 /** Every measured room in its place, by the middles of the openings between them. */
 export function houseOf(job: Job): House {
   const alone = job.rooms.flatMap((room) => shapeOf(room) ?? []).map(standing)
-  const places = new Map<string, Point>()
   const links = doorwaysOf(job, alone)
-  while (places.size < alone.length) {
-    const next = alone.find(
-      ({ shape }) => !places.has(shape.room.key) && linkOf(shape, links, places),
-    )
-    const first = alone.find(({ shape }) => !places.has(shape.room.key))
-    if (next !== undefined) places.set(next.shape.room.key, moveOf(next.shape, links, places))
-    else if (first !== undefined) places.set(first.shape.room.key, apart(first, alone, places))
+  const places = new Map<string, Point>()
+  let reached: Ratio | null = null
+  for (const first of alone) {
+    if (places.has(first.shape.room.key)) continue
+    const group = groupFrom(first, alone, links)
+    const x = group.flatMap(([room, place]) => outline(job, room).map((at) => plus(at.x, place.x)))
+    const east: Ratio = reached === null ? ZERO : minus(plus(reached, METRE), x.reduce(smaller))
+    for (const [{ shape }, place] of group) {
+      places.set(shape.room.key, { x: plus(place.x, east), y: place.y })
+    }
+    reached = plus(x.reduce(larger), east)
   }
   const rooms = alone.map(({ shape }) =>
-    standing(movedBy(shape, places.get(shape.room.key) ?? point(0n, 0n))),
+    standing(movedBy(shape, places.get(shape.room.key) ?? ORIGIN)),
   )
   return { rooms, doorways: doorwaysOf(job, rooms) }
+}
+
+const METRE = ratio(10n ** 9n)
+const ORIGIN = point(0n, 0n)
+
+/** The rooms that openings tie to this one, each with its place beside it. */
+function groupFrom(
+  first: Placed,
+  rooms: readonly Placed[],
+  links: readonly Doorway[],
+): readonly (readonly [Placed, Point])[] {
+  const places = new Map([[first.shape.room.key, ORIGIN]])
+  const group: (readonly [Placed, Point])[] = [[first, ORIGIN]]
+  for (;;) {
+    const next = rooms.find(
+      ({ shape }) => !places.has(shape.room.key) && linkOf(shape, links, places),
+    )
+    if (next === undefined) return group
+    const place = moveOf(next.shape, links, places)
+    places.set(next.shape.room.key, place)
+    group.push([next, place])
+  }
+}
+
+/** Every corner of a room's floor and its closets. */
+function outline(job: Job, room: Placed): readonly Point[] {
+  const closets = room.spots.filter(({ one }) => one.kind === 'closet')
+  return [
+    ...outlineOf(room).map(({ from }) => from),
+    ...closets.flatMap((spot) => closetOf(job, room, spot).ring),
+  ]
 }
 
 const standing = (shape: Shape): Placed => ({ shape, spots: spotsOf(shape) })
@@ -65,15 +104,9 @@ function doorwaysOf(job: Job, rooms: readonly Placed[]): readonly Doorway[] {
       const beyond = rooms.find(({ shape }) => shape.room.key === to)
       const far = beyond === undefined ? null : otherSide(room, near.one, beyond)
       if (far !== null) paired.add(far)
-      return [
-        {
-          from: room.shape.room.key,
-          to,
-          near,
-          far,
-          through: throughOf(job, room, near, far, beyond),
-        },
-      ]
+      const through = throughOf(job, room, near, far, beyond)
+      const wall = far?.face ?? (beyond ? metAt(near, through, beyond) : null)
+      return [{ from: room.shape.room.key, to, near, far, beyond: wall, through }]
     }),
   )
 }
@@ -111,15 +144,37 @@ function throughOf(
   return isOpenSide ? 0n : wall + bases
 }
 
+/** How far a wall may lie from where an opening comes out. */
+const NEAR_ENOUGH = ratio(INCH)
+
+/** The wall of the room beyond that an opening meets, though that room does not tell of it. */
+function metAt(near: Spot, through: Nm, { shape }: Placed): Face | null {
+  const out = add(middleOf(near), scaled(near.face.out, ratio(through)))
+  const found = shape.room.walls
+    .map((_, place) => faceOf(shape, place))
+    .find(
+      (face) =>
+        dot(face.out, near.face.out).n < 0n &&
+        cross(face.along, near.face.along).n === 0n &&
+        compare(size(dot(less(out, face.left), face.out)), NEAR_ENOUGH) <= 0 &&
+        [near.left, near.right].every((at) => isBeside(face, at)),
+    )
+  return found ?? null
+}
+
+function isBeside({ left, along, long }: Face, at: Point): boolean {
+  const on = dot(less(at, left), along)
+  return compare(on, ZERO) >= 0 && compare(on, long) <= 0
+}
+
 type Places = ReadonlyMap<string, Point>
 
-/** The first opening written on both sides between this room and a placed one. */
+/** By an opening to the room placed earliest; of several to it by the first written. */
 function linkOf({ room }: Shape, links: readonly Doorway[], places: Places): Doorway | undefined {
-  return links.find(
-    ({ from, to, far }) =>
-      far !== null &&
-      ((from === room.key && places.has(to)) || (to === room.key && places.has(from))),
-  )
+  const isTo = (other: string) => (link: Doorway) =>
+    link.far !== null &&
+    ((link.from === room.key && link.to === other) || (link.to === room.key && link.from === other))
+  return [...places.keys()].flatMap((other) => links.find(isTo(other)) ?? [])[0]
 }
 
 /** The move that brings the middles of the two faces a wall apart, square off the placed room's wall. */
@@ -134,17 +189,3 @@ function moveOf(shape: Shape, links: readonly Doorway[], places: Places): Point 
 }
 
 const middleOf = ({ left, right }: Spot): Point => middle(left, right)
-
-/** Rooms that nothing ties to those before stand a metre east of them. */
-function apart(first: Placed, alone: readonly Placed[], places: Places): Point {
-  const east = alone.flatMap(({ shape }) => {
-    const place = places.get(shape.room.key)
-    return place === undefined ? [] : shape.rim.map(({ x }) => plus(x, place.x))
-  })
-  if (east.length === 0) return point(0n, 0n)
-  const most = east.reduce((a, b) => (compare(a, b) > 0 ? a : b))
-  const west = first.shape.rim
-    .map(({ x }) => x)
-    .reduce((a, b): Ratio => (compare(a, b) < 0 ? a : b))
-  return { x: plus(plus(most, ratio(10n ** 9n)), { n: -west.n, d: west.d }), y: ratio(0n) }
-}

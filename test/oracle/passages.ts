@@ -8,13 +8,13 @@ import { compare, ratio, ZERO } from './ratio.ts'
  * The floor in an opening: left and right on the face of the room that is written first, then right and
  * left at the wall beyond; wider by what the floor runs under the jambs.
  */
-export function passage({ near, far, through }: Doorway, under: Nm): readonly Point[] {
+export function passage({ near, beyond, through }: Doorway, under: Nm): readonly Point[] {
   const { along, out } = near.face
   const left = add(near.left, scaled(along, ratio(-under)))
   const right = add(near.right, scaled(along, ratio(under)))
   const across = (from: Point) => {
     const straight = add(from, scaled(out, ratio(through)))
-    const line = far === null ? null : meeting(from, out, far.face.left, far.face.along)
+    const line = beyond === null ? null : meeting(from, out, beyond.left, beyond.along)
     return line === null || compare(dot(less(line, from), out), ZERO) < 0 ? straight : line
   }
   return [left, right, across(right), across(left)]

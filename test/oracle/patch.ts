@@ -1,5 +1,5 @@
 import type { Nm } from './lengths.ts'
-import { type Point, sameSpot } from './point.ts'
+import { type Point, rounded, sameSpot } from './point.ts'
 
 /** A side of a patch: what the floor meets there, where no other floor lies beyond. */
 export interface Side {
@@ -22,9 +22,11 @@ export interface Patch {
 
 type Meets = Partial<Omit<Side, 'from' | 'to'>> & { readonly gap: Nm }
 
+/** Each corner is rounded once. */
 export function patch(ring: readonly Point[], meets: Meets, isFloor = true): Patch {
-  const sides = ring.map((from, i): Side => {
-    const to = ring[(i + 1) % ring.length] ?? from
+  const corners = ring.map(rounded)
+  const sides = corners.map((from, i): Side => {
+    const to = corners[(i + 1) % corners.length] ?? from
     return { trim: null, wall: null, isBreak: false, ...meets, from, to }
   })
   return { isFloor, sides: sides.filter(({ from, to }) => !sameSpot(from, to)) }

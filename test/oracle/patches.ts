@@ -1,14 +1,12 @@
-import { bowed } from './bows.ts'
 import { type Closet, closetOf } from './closets.ts'
 import type { Doorway, House, Placed } from './house.ts'
 import type { Floor, Job, Kind, Place, Product, Thing } from './job.ts'
 import { INCH, type Nm } from './lengths.ts'
+import { outlineOf } from './outline.ts'
 import { dividedOpening, passage } from './passages.ts'
 import { type Patch, patch, type Side } from './patch.ts'
 import { add, type Point, scaled } from './point.ts'
 import { compare, minus, type Ratio, ratio } from './ratio.ts'
-import { faceOf } from './shape.ts'
-import type { Spot } from './spots.ts'
 import { ringOf } from './things.ts'
 
 /** Everything whose union is a floor's area. */
@@ -64,28 +62,18 @@ function breaksAt(width: Ratio, { breaks }: Product): boolean {
 /** What a transition leaves free. */
 const END = (3n * INCH) / 8n
 
-/** A room's outline: its walls, those with a bow as an arc, alcoves pushed out. */
+/** A room's outline, with what the floor meets at each wall. */
 function roomPatch(room: Placed, house: House, floor: Floor, product: Product): Patch {
-  const { shape, spots } = room
-  const sides = shape.room.walls.flatMap((wall, place): Side[] => {
-    const face = faceOf(shape, place)
-    const alcoves = spots
-      .filter(({ one }) => one.wall === place && one.kind === 'alcove')
-      .sort((a, b) => (a.from.n * b.from.d < b.from.n * a.from.d ? -1 : 1))
-    const corners = alcoves.flatMap(pushedOut)
-    const between = wall.bow === null ? corners : bowed(face, wall.bow)
+  const sides = outlineOf(room).map(({ from, to, place, alcove }): Side => {
     const own = metAt(room, place, floor, product)
-    const meets = { ...own, ...metBeyond(room, place, house, floor, product) }
-    const line = [face.left, ...between, face.right]
-    return line.slice(1).map((to, i) => ({ ...meets, from: line[i] ?? to, to }))
+    const wall = own.wall === null ? null : { ...own.wall, place: place + alcove * ALCOVES }
+    return { ...own, ...metBeyond(room, place, house, floor, product), wall, from, to }
   })
   return { isFloor: true, sides }
 }
 
-function pushedOut({ one, left, right, face }: Spot): readonly Point[] {
-  const deep = scaled(face.out, ratio(one.deep ?? 0n))
-  return [left, add(left, deep), add(right, deep), right]
-}
+/** An alcove's sides are walls of their own, numbered past those of the room. */
+const ALCOVES = 1000
 
 /** The gap along a wall, and whether base or shoe runs there. */
 function metAt(
@@ -159,7 +147,7 @@ function doorwayPatches(
   const { from, to, near } = doorway
   const isIn = [
     floor.rooms.includes(from),
-    floor.rooms.includes(to) && doorway.far !== null,
+    floor.rooms.includes(to) && doorway.beyond !== null,
   ] as const
   const line = floor.edges.find((edge) => isOpening(edge, doorway))
   const isSlider = line?.kind ? line.kind === 'slider' : near.one.isSliding && to === 'outside'
