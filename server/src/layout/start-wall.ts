@@ -5,7 +5,7 @@ import { wallKey } from './edge-said.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
 import { type WallAlong, type WallWhole, wallsAlong, wholeWalls } from './rips.ts'
-import { compareNumbers, viewFrom } from './view-from.ts'
+import { compareNumbers, standing, viewFrom } from './view-from.ts'
 
 /**
  * Where laying starts. The frame is turned so that one faces the start wall: u runs to the right, the
@@ -45,10 +45,11 @@ export function startOf(to: ToStart, run: Frame): Start {
   const said = floor.start === null ? 'not said' : 'said, but across the planks'
   const equals = wholes.filter((wall) => wall.length === longest)
   if (equals.length === 0) return { frame: run, walls, wall: [], fromRight: false, said }
-  const frameOf = (wall: WallWhole) => (wall.floor === 'below' ? run : reversed(run))
+  const fromBelow = facing(area, run, said)
+  const fromAbove = facing(area, reversed(run), said)
   return leastView(
     to,
-    equals.map((wall) => facing(area, frameOf(wall), wall, said)),
+    equals.map((wall) => (wall.floor === 'below' ? fromBelow : fromAbove)(wall)),
   )
 }
 
@@ -69,11 +70,29 @@ function leastView({ area, laid }: ToStart, starts: readonly Omit<Start, 'fromRi
     HANDS[laid].map((fromRight): Start => ({ ...start, fromRight })),
   )
   if (choices.length === 1) return choices[0]!
-  const views = choices.map((start) => ({
-    start,
-    view: viewFrom(area, { ...start, inMirror: start.fromRight }),
-  }))
+  const least = new Set([...Map.groupBy(choices, sideOf).values()].map(leastOfSide))
+  const views = choices
+    .filter((start) => least.has(start))
+    .map((start) => ({ start, view: viewFrom(area, { ...start, inMirror: start.fromRight }) }))
   return views.reduce((a, b) => (compareNumbers(b.view, a.view) < 0 ? b : a)).start
+}
+
+function sideOf({ frame, fromRight }: Start): string {
+  return `${frame.east} ${frame.north} ${fromRight}`
+}
+
+/**
+ * From one side a floor looks the same from everywhere, but counted from another place: the view is
+ * least where the two numbers that it begins with are.
+ */
+function leastOfSide(starts: readonly Start[]): Start {
+  const placed = starts.map((start) => ({
+    start,
+    at: standing({ ...start, inMirror: start.fromRight }),
+  }))
+  return placed.reduce((a, b) =>
+    b.at.u > a.at.u || (b.at.u === a.at.u && b.at.v < a.at.v) ? b : a,
+  ).start
 }
 
 function statedStart(
@@ -94,22 +113,20 @@ function statedStart(
     wall: wallKey(room.name.key, start.wall),
     label: `${wall.label} of ${room.name.text}`,
   }
-  const found = facing(area, frame, whole, 'said')
+  const found = facing(area, frame, 'said')(whole)
   return found.wall.length === 0 ? null : found
 }
 
-function facing(
-  area: FloorArea,
-  frame: Frame,
-  whole: Pick<WallWhole, 'wall' | 'label'>,
-  said: Start['said'],
-) {
+type Facing = (whole: Pick<WallWhole, 'wall' | 'label'>) => Omit<Start, 'fromRight'>
+
+/** Faces any wall of a floor, out of edges that are looked through once. */
+function facing(area: FloorArea, frame: Frame, said: Start['said']): Facing {
   const walls = wallsAlong(area, frame)
-  const wall = walls.filter(
-    (each) =>
-      each.wall === whole.wall &&
-      (each.wall !== null || each.label === whole.label) &&
-      each.floor === 'below',
-  )
-  return { frame, walls, wall, said }
+  const below = walls.filter(({ floor }) => floor === 'below')
+  const byWall = Map.groupBy(below, nameOf)
+  return (whole) => ({ frame, walls, wall: byWall.get(nameOf(whole)) ?? [], said })
+}
+
+function nameOf({ wall, label }: Pick<WallWhole, 'wall' | 'label'>): string {
+  return wall === null ? `edge ${label}` : `wall ${wall}`
 }

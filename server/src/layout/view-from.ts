@@ -17,10 +17,9 @@ export interface Standpoint {
  * lies and how it is turned, nor on the order in which its rooms and walls were told.
  * Time: n log n in the edges.
  */
-export function viewFrom(area: FloorArea, { frame, wall, inMirror }: Standpoint): readonly Nm[] {
-  const ends = wall.map(({ from, to }) => (inMirror ? 0 - to : from))
-  const u = ends.reduce((least, end) => Math.min(least, end), Infinity)
-  const v = wall.reduce((most, { high }) => Math.max(most, high), -Infinity)
+export function viewFrom(area: FloorArea, standpoint: Standpoint): readonly Nm[] {
+  const { frame, inMirror } = standpoint
+  const { u, v } = standing(standpoint)
   const see = (point: Parameters<typeof intoFrame>[1]): readonly Nm[] => {
     const { x, y } = intoFrame(frame, point)
     return [(inMirror ? 0 - x : x) - u, v - y]
@@ -28,6 +27,18 @@ export function viewFrom(area: FloorArea, { frame, wall, inMirror }: Standpoint)
   const edges = area.rim.map(({ from, to, gap }) => [...inOrder(see(from), see(to)), gap])
   const doorways = area.doorways.map(({ ring }) => ring.map(see).sort(compareNumbers).flat())
   return [...edges.sort(compareNumbers), ...doorways.sort(compareNumbers)].flat()
+}
+
+/** Where one stands: at the end of the wall that one faces. */
+export function standing({ wall, inMirror }: Pick<Standpoint, 'wall' | 'inMirror'>): {
+  readonly u: Nm
+  readonly v: Nm
+} {
+  const ends = wall.map(({ from, to }) => (inMirror ? 0 - to : from))
+  return {
+    u: ends.reduce((least, end) => Math.min(least, end), Infinity),
+    v: wall.reduce((most, { high }) => Math.max(most, high), -Infinity),
+  }
 }
 
 /** An edge is the same one from either end. */
