@@ -2,6 +2,7 @@ import { inches } from './draw.ts'
 import { type Room, squareWalls, type Wall } from './house.ts'
 import { named } from './names.ts'
 import { distance } from './notation.ts'
+import { fanOf } from './off-square.ts'
 import { line, plain, reading, type Sheet } from './sheet.ts'
 import type { WallWords } from './wall-words.ts'
 
@@ -31,10 +32,13 @@ export function checkLines(sheet: Sheet, corners: CornersNamed, beyond: Beyond):
 /** A room out of square of four walls needs one diagonal, a larger one as many as make it triangles. */
 function fixingDiagonals(sheet: Sheet, corners: CornersNamed): string[] {
   const count = sheet.room.corners.length
-  const fan = Array.from({ length: count - 3 }, (_, i) => (i + 3) % count)
-  const lines = fan.map((to) => diagonal(sheet, corners, 1, to))
-  if (count === 4 && sheet.draw.dice.chance(80)) lines.push(diagonal(sheet, corners, 2, 0))
-  return lines
+  if (count === 4) {
+    const both = [diagonal(sheet, corners, 1, 3), diagonal(sheet, corners, 2, 0)]
+    return sheet.draw.dice.chance(80) ? both : both.slice(0, 1)
+  }
+  const from = fanOf(sheet.room.corners)!
+  const fan = Array.from({ length: count - 3 }, (_, i) => (from + 2 + i) % count)
+  return fan.map((to) => diagonal(sheet, corners, from, to))
 }
 
 function diagonal(sheet: Sheet, corners: CornersNamed, from: number, to: number): string {

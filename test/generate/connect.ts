@@ -4,18 +4,41 @@ import type { Spot } from './outline.ts'
 
 /** Makes a doorway, now and then two, between all rooms that lie back to back. */
 export function connectAll(rooms: readonly Room[], draw: Draw): void {
+  const tied: Tied = new Map(rooms.map((room, i) => [room, i]))
+  const loose: (readonly [Room, Room])[] = []
   let doorways = 0
   rooms.forEach((one, i) => {
-    for (const other of rooms.slice(i + 1)) doorways += connect(one, other, draw)
+    for (const other of rooms.slice(i + 1)) {
+      const isTied = tied.get(one) === tied.get(other)
+      // Written from one side a doorway does not tell where it stands in the room beyond.
+      const isWhole = !draw.dice.chance(isTied ? 40 : 2)
+      const made = connect(one, other, isWhole, draw)
+      doorways += made
+      const isOpen = one.walls.some(
+        ({ kind, words }) => kind === 'open side' && words === other.name,
+      )
+      if (made > 0 && (isWhole || isOpen)) tie(tied, one, other)
+      else if (made > 0) loose.push([one, other])
+    }
   })
+  const isLost = loose.some(([one, other]) => tied.get(one) !== tied.get(other))
+  if (isLost) draw.spoils('a room that no doorway places')
   draw.has(`rooms: ${rooms.length}`)
   if (doorways >= rooms.length && rooms.length > 1) draw.has('rooms: in a loop')
+}
+
+/** Rooms that doorways place against one another share a number. */
+type Tied = Map<Room, number>
+
+function tie(tied: Tied, one: Room, other: Room): void {
+  const [here, there] = [tied.get(one)!, tied.get(other)!]
+  for (const [room, group] of tied) if (group === there) tied.set(room, here)
 }
 
 const PASSAGES = ['door', 'door', 'opening', 'opening', 'pass-through'] as const
 
 /** How many doorways were made where walls of two rooms lie back to back, a wall's thickness apart. */
-function connect(one: Room, other: Room, draw: Draw): number {
+function connect(one: Room, other: Room, isWhole: boolean, draw: Draw): number {
   for (const a of squareWalls(one.corners, one.isOutOfSquare)) {
     for (const b of squareWalls(other.corners, other.isOutOfSquare)) {
       if (isOpenBetween(a, b)) {
@@ -26,7 +49,7 @@ function connect(one: Room, other: Room, draw: Draw): number {
       }
       const free = shared(a, b, draw)
       if (free === null) continue
-      return doorwaysIn(free, [one, a], [other, b], draw)
+      return doorwaysIn({ ...free, isWhole }, [one, a], [other, b], draw)
     }
   }
   return 0
@@ -46,10 +69,12 @@ interface Free {
   readonly to: number
   /** The thickness of the wall between. */
   readonly thick: number
+  /** Doorways in it are written from both rooms. */
+  readonly isWhole: boolean
 }
 
 /** The stretch of wall a, from its left end, that wall b backs; null if it is short of a doorway. */
-function shared(a: Wall, b: Wall, draw: Draw): Free | null {
+function shared(a: Wall, b: Wall, draw: Draw): Omit<Free, 'isWhole'> | null {
   const { inch } = draw.grid
   const between = (b.from.x - a.from.x) * -a.along.y + (b.from.y - a.from.y) * a.along.x
   const extra = between - apart(draw)
@@ -103,7 +128,7 @@ function doorway(
   const left = dice.between(free.from, free.to - width)
   const kind = dice.pick(PASSAGES)
   const beyond = distanceAlong(a, b.from) - left - width
-  const writtenBy = dice.chance(15) ? dice.pick(['one', 'other'] as const) : 'both'
+  const writtenBy = free.isWhole ? 'both' : dice.pick(['one', 'other'] as const)
   draw.has(`on a wall: ${kind}`)
   draw.has(`doorway: written from ${writtenBy === 'both' ? 'both sides' : 'one side'}`)
   if (free.thick > draw.thick) draw.has('thickness: of one doorway its own')

@@ -62,6 +62,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
     'a hold that is open',
     'a product nobody tells',
     'a room not measured',
+    'a room that no doorway places',
     'a slip of a foot',
     'a wall still to read',
     'an opening past its wall',

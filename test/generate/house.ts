@@ -146,9 +146,9 @@ function shapeOf(draw: Draw): Placed {
   if (angles === 'right') return { shape, isOutOfSquare: false }
   const isPlain = shape.kind === 'rectangle' || (shape.corners.length <= 8 && dice.chance(30))
   const isLarge = shape.cells.every(isWide(draw.grid.foot))
-  if (isPlain && isLarge && dice.chance(nasty ? 40 : 25)) {
-    return { shape: outOfSquare(shape, draw), isOutOfSquare: true }
-  }
+  const skewed =
+    isPlain && isLarge && dice.chance(nasty ? 40 : 25) ? outOfSquare(shape, draw) : null
+  if (skewed !== null) return { shape: skewed, isOutOfSquare: true }
   const isCut = dice.chance(nasty ? 35 : 15)
   return { shape: isCut ? withCutCorners(shape, draw) : shape, isOutOfSquare: false }
 }

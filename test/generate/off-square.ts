@@ -31,11 +31,19 @@ function cutCorner(
   if (!isSquareOn(a, b) || !isSquareOn(b, c) || !turnsRight || room < 10) return null
   const back = inches(draw, 8, Math.min(room, 60))
   const on = draw.dice.chance(50) ? back : inches(draw, 8, Math.min(room, 60))
-  const cut = [toward(b, a, back), toward(b, c, on)]
+  const cut = [toward(b, a, back), toward(b, c, on)] as const
+  if (corners.some((spot) => spot !== b && isBetween(spot, ...cut))) return null
   return {
     corners: [...corners.slice(0, place), ...cut, ...corners.slice(place + 1)],
     kind: on === back ? 'a corner at 45°' : 'a slant',
   }
+}
+
+/** Whether a spot lies in the box over two others: what is cut off must not reach another wall. */
+function isBetween({ x, y }: Spot, a: Spot, b: Spot): boolean {
+  const isWithin = (at: number, one: number, other: number) =>
+    Math.min(one, other) <= at && at <= Math.max(one, other)
+  return isWithin(x, a.x, b.x) && isWithin(y, a.y, b.y)
 }
 
 function reach(a: Spot, b: Spot): number {
@@ -51,9 +59,9 @@ function toward(from: Spot, to: Spot, by: number): Spot {
 
 /**
  * Moves the corners of a room into it by up to 5", all but the two of its first wall, which stays
- * where another room may lie behind it.
+ * where another room may lie behind it. Null where no corner's diagonals would hold the shape.
  */
-export function outOfSquare(shape: Shape, draw: Draw): Shape {
+export function outOfSquare(shape: Shape, draw: Draw): Shape | null {
   const { corners } = shape
   const count = corners.length
   const most = count === 4 ? 5 : 1.5
@@ -65,7 +73,32 @@ export function outOfSquare(shape: Shape, draw: Draw): Shape {
     const [along, across] = [inches(draw, 0, most), inches(draw, 0, most)]
     return { x: spot.x + a.x * along + b.x * across, y: spot.y + a.y * along + b.y * across }
   })
-  return { ...shape, corners: moved, askew: ['out of square'] }
+  return fanOf(moved) === null ? null : { ...shape, corners: moved, askew: ['out of square'] }
+}
+
+/** The sine of an angle that a corner held by two distances should have at least. */
+const FLAT = 0.15
+
+/**
+ * The corner from which diagonals to all others hold a shape best: the flattest of its triangles is the
+ * least flat. Null where each corner has one that is flat, for that holds no corner.
+ */
+export function fanOf(corners: Outline): number | null {
+  const sines = corners.map((_, from) => flattest(corners, from))
+  const best = Math.max(...sines)
+  return best < FLAT ? null : sines.indexOf(best)
+}
+
+/** Of the triangles from one corner over each wall, the sine at the far corner of the flattest. */
+function flattest(corners: Outline, from: number): number {
+  const at = (step: number) => corners[(from + step) % corners.length]!
+  const sines = corners.slice(2).map((_, i) => {
+    const [a, b, c] = [at(0), at(i + 1), at(i + 2)]
+    const [x, y] = [c.x - b.x, c.y - b.y]
+    const [u, v] = [c.x - a.x, c.y - a.y]
+    return Math.abs(x * v - y * u) / Math.sqrt((x * x + y * y) * (u * u + v * v))
+  })
+  return Math.min(...sines)
 }
 
 /** One step to the right of a way along an axis. */
