@@ -27,6 +27,44 @@ describe('sound layouts', () => {
     })
   })
 
+  test('in whatever order things are listed', () => {
+    for (const floor of HAND_MADE) {
+      const { courses, planks, pieces, joints, doorways, breaches } = floor
+      const listed = { courses, planks, pieces, joints, doorways, breaches }
+      for (const key of Object.keys(listed) as (keyof typeof listed)[]) {
+        const turned = { ...floor, [key]: floor[key].toReversed() }
+        expect([key, verify(layouts(turned)).faults]).toEqual([key, []])
+      }
+    }
+  })
+
+  test('a report of faults in words: twenty are told, the rest are counted', () => {
+    const faults = Array.from({ length: 21 }, (_, i) => ({
+      code: 'joint-missing',
+      text: `Number ${i}.`,
+      floor: i === 0 ? '' : 'den',
+    }))
+    const checked = { floors: 1, courses: 2, pieces: 1, joints: 0, planks: 1 }
+    const report = { sound: false, faults, breaches: [], checked }
+    const lines = reportInWords(report).split('\n')
+    expect(lines.slice(0, 4)).toEqual([
+      'Not sound: 21 faults.',
+      'Looked at 1 floor, 2 courses, 1 piece, 0 joints and 1 plank.',
+      'Fault: Number 0. [joint-missing]',
+      'Fault on den: Number 1. [joint-missing]',
+    ])
+    expect(lines.slice(-3)).toEqual([
+      'Fault on den: Number 19. [joint-missing]',
+      'And 1 further fault.',
+      '',
+    ])
+    const twenty = reportInWords({ ...report, faults: faults.slice(0, 20) })
+    expect(twenty).not.toContain('further')
+    expect(reportInWords({ ...report, faults: faults.slice(0, 1) })).toContain(
+      'Not sound: 1 fault.',
+    )
+  })
+
   test('in words', () => {
     expect(reportInWords(verify(layouts(...HAND_MADE)))).toBe(
       [

@@ -1,6 +1,7 @@
 import type { PublishedFloor } from '../../server/src/layout/published.ts'
 import { BREACH_SPOILERS } from './spoil/breaches.ts'
 import { JOINT_SPOILERS } from './spoil/joints.ts'
+import { NUMBER_SPOILERS } from './spoil/numbers.ts'
 import { PLANK_SPOILERS } from './spoil/planks.ts'
 import { RING_SPOILERS } from './spoil/rings.ts'
 import { SHAPE_SPOILERS } from './spoil/shape.ts'
@@ -12,6 +13,7 @@ export const SPOILERS: readonly Spoiler[] = [
   ...PLANK_SPOILERS,
   ...JOINT_SPOILERS,
   ...BREACH_SPOILERS,
+  ...NUMBER_SPOILERS,
   ...SHAPE_SPOILERS,
 ]
 
