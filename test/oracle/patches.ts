@@ -92,7 +92,7 @@ function metAt(
   return {
     gap: line?.gap ?? wall?.gap ?? gapOf(kind, product),
     trim: hasTrim && !isStep ? key : null,
-    wall: isStep ? null : { room: key, place },
+    wall: wall?.isStair ? null : { room: key, place },
     isBreak: false,
   }
 }
