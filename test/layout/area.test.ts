@@ -191,6 +191,9 @@ describe('a doorway', () => {
     const area = floorArea(job(), survey([hall, den], [astray]), floor(['den']))
     expect(squareInches(area.gross)).toBe(120 * 100)
     expect(area.transitions).toEqual([])
+    const both = floorArea(job(), survey([hall, den], [astray]), floor(['hall', 'den']))
+    const alone = floorArea(job(), survey([hall], [astray]), floor(['hall']))
+    expect(squareInches(both.gross)).toBe(120 * 100 + squareInches(alone.gross))
   })
 
   test('to another floor with nothing said of how is noted, with what to write', () => {

@@ -22,6 +22,7 @@ export function passagePart(scope: Scope, passage: Passage): PassagePart[] {
   const far = passage.beyond.key !== null && scope.listed.has(passage.beyond.key)
   if (!near && !(far && passage.reaches)) return []
   if (!near || !far) return [endingPart(scope, near ? passage : fromBeyond(passage))]
+  if (!passage.reaches) return [endingPart(scope, passage)]
   const joins = [passage.room.key, passage.beyond.key!] as const
   return [
     isBroken(scope, passage)
