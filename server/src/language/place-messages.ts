@@ -40,12 +40,34 @@ function warn(placed: Placed, code: string, said: string, repair: Repair): void 
   reading.say(message('warning', code, span, said, { fixes: [fixOf(reading, repair)] }))
 }
 
+/** What each kind of block is in a sentence. */
+const KINDS: Readonly<Record<Home, string>> = {
+  file: 'the file',
+  job: 'the job',
+  room: 'a room',
+  product: 'a product',
+  floor: 'a floor',
+  prices: 'a price book',
+}
+
+/** What is most often meant where no word is near. */
+const SUCH_AS: Readonly<Record<Home, string>> = {
+  file: 'Blocks open with job, room, product, floor or prices.',
+  job: 'Its lines are such as site, date or note.',
+  room: 'A wall starts with the way you look at it, such as north; what stands in it with door, opening or closet.',
+  product: 'Its lines are such as plank, box, joints or gap.',
+  floor: 'Its lines are such as rooms, lay, start or edge.',
+  prices: 'Its lines are such as price, labour or tax.',
+}
+
 /** A word of ours in a block that does not hold it. */
 export function sayElsewhere(placed: Placed): void {
-  const kinds = homesOf(placed.word).map((home) => `a ${home}`)
+  const { block, word } = placed
+  const kinds = homesOf(word).map((home) => KINDS[home])
+  const here = block?.home == null ? 'in no block' : `in ${KINDS[block.home]}`
   const said =
-    `${placed.word} is a line of ${kinds.join(' or ')}, and does not stand here. ` +
-    `It is indented below the line that opens ${kinds.length > 1 ? 'one of these' : 'it'}.`
+    `${word} is a line of ${kinds.join(' or ')}, but stands ${here}. ` +
+    `Is the line missing above it that opens ${kinds.length > 1 ? 'one' : 'it'}?`
   sayError(placed.reading, 'word-elsewhere', placed.raw.head!, said)
 }
 
@@ -67,7 +89,7 @@ export function sayUnknown(placed: Placed, home: Home): void {
   }
   const near = nearest(word, [...wordsOf(home), ...wordsOf(block?.home ?? home)])
   const where = home === 'file' ? 'No line in column one' : `No line of a ${kindOf(placed)}`
-  const offer = near === null ? '' : ` ${near}?`
+  const offer = near === null ? ` ${SUCH_AS[home]}` : ` ${near}?`
   const said = `${where} starts with "${shown(word)}".${offer} ${costOf(placed, home)}`
   const repair = near === null ? null : { ...raw.head!, title: `Write ${near}`, text: near }
   sayError(reading, 'word-unknown', raw.head!, said, repair)
