@@ -1,5 +1,5 @@
 import type { Nm } from '../units/length.ts'
-import type { FloorArea } from './floor-area.ts'
+import type { FloorArea, RimEdge } from './floor-area.ts'
 import { type Frame, intoFrame } from './frame.ts'
 import type { WallAlong } from './rips.ts'
 
@@ -11,8 +11,8 @@ export interface Standpoint {
 }
 
 /**
- * All that a planner sees of a floor from a standpoint: its edges with their gaps, and its doorways,
- * measured from the end of the wall that one faces. Where a floor looks the same from two standpoints,
+ * All that a planner sees of a floor from a standpoint: its edges with their gaps, which of them are
+ * walls and walls of the start room, and its doorways, measured from the end of the wall that one faces. Where a floor looks the same from two standpoints,
  * the same plan comes out of either; so what is chosen by this list depends neither on where the house
  * lies and how it is turned, nor on the order in which its rooms and walls were told.
  * Time: n log n in the edges.
@@ -24,7 +24,13 @@ export function viewFrom(area: FloorArea, standpoint: Standpoint): readonly Nm[]
     const { x, y } = intoFrame(frame, point)
     return [(inMirror ? 0 - x : x) - u, v - y]
   }
-  const edges = area.rim.map(({ from, to, gap }) => [...inOrder(see(from), see(to)), gap])
+  const room = standpoint.wall[0]?.room
+  const standingOf = (edge: RimEdge) => (edge.wall === null ? 0 : edge.room === room ? 2 : 1)
+  const edges = area.rim.map((edge) => [
+    ...inOrder(see(edge.from), see(edge.to)),
+    edge.gap,
+    standingOf(edge),
+  ])
   const doorways = area.doorways.map(({ ring }) => ring.map(see).sort(compareNumbers).flat())
   return [...edges.sort(compareNumbers), ...doorways.sort(compareNumbers)].flat()
 }
