@@ -59,6 +59,41 @@ describe('where the parts on both sides of a cut meet', () => {
     expect(contactsUp(below.slice(0, 1), below.slice(1), 30)).toEqual([contact(0, 0, 0, 20)])
   })
 
+  test('a part between two cuts is met below at its lower one and above at its upper one', () => {
+    const [low, middle, high] = cutLevel(outlinesOf([rectangle(0, 0, 90, 60)]), [20, 40])
+    expect(contactsAlong(low!, middle!, 20)).toEqual([contact(0, 0, 0, 90)])
+    expect(contactsAlong(middle!, high!, 40)).toEqual([contact(0, 0, 0, 90)])
+    expect(contactsAlong(low!, middle!, 40)).toEqual([])
+    const [west, centre, east] = cutUpright(outlinesOf([rectangle(0, 0, 60, 90)]), [20, 40])
+    expect(contactsUp(west!, centre!, 20)).toEqual([contact(0, 0, 0, 90)])
+    expect(contactsUp(centre!, east!, 40)).toEqual([contact(0, 0, 0, 90)])
+    expect(contactsUp(west!, centre!, 40)).toEqual([])
+  })
+
+  test('a part that lies on the other side of the line meets nothing', () => {
+    const parts = cutLevel(outlinesOf([rectangle(0, 0, 90, 60)]), [20, 40])
+    expect(contactsAlong(parts[1]!, parts[1]!, 20)).toEqual([])
+    expect(contactsAlong(parts[1]!, parts[1]!, 40)).toEqual([])
+    const upright = cutUpright(outlinesOf([rectangle(0, 0, 60, 90)]), [20, 40])
+    expect(contactsUp(upright[1]!, upright[1]!, 20)).toEqual([])
+    expect(contactsUp(upright[1]!, upright[1]!, 40)).toEqual([])
+  })
+
+  test('an upright cut is no part of a level line that it reaches, and the reverse', () => {
+    const [lower, upper] = cutLevel(outlinesOf([rectangle(0, 0, 60, 40)]), [20])
+    const diced = (parts: readonly Part[]) =>
+      parts.flatMap(({ rim, holes }) => cutUpright([rim, ...holes], [20, 40]).flat())
+    expect(contactsAlong(diced(lower!), diced(upper!), 20)).toEqual([
+      contact(0, 0, 0, 20),
+      contact(1, 1, 20, 40),
+      contact(2, 2, 40, 60),
+    ])
+    const [first, second, third] = diced(lower!)
+    expect(contactsUp([first!], [second!], 20)).toEqual([contact(0, 0, 0, 20)])
+    expect(contactsUp([second!], [third!], 40)).toEqual([contact(0, 0, 0, 20)])
+    expect(contactsUp([first!], [third!], 20)).toEqual([])
+  })
+
   test('a stretch in two steps is one contact; a wall of the floor on the line is none', () => {
     const step = points([0, 0], [30, 0], [60, 0], [60, 20], [40, 20], [20, 20], [0, 20])
     const lower = { ...partsOf(outlinesOf([step]))[0]!.rim, wholes: step.map(() => null) }

@@ -280,6 +280,9 @@ describe('the gap taken off a region', () => {
     // A mitre lies gap / sin(half the angle) off: √17, √10, √2 gaps. Cut square, each side goes on for
     // one gap past its end: 500 · (4 + 1)/√17 in all.
     expect(lowest(1000, 4000)).toBe(5000 - Math.round(2500 / Math.sqrt(17)))
+    const aside = Math.round(1500 / Math.sqrt(17))
+    expect(pairs(wedge(1000, 4000)[0]!)).toContainEqual([5000 - aside, lowest(1000, 4000)])
+    expect(pairs(wedge(1000, 4000)[0]!)).toContainEqual([5000 + aside, lowest(1000, 4000)])
     expect(lowest(1000, 3000)).toBe(5000 - Math.round(500 * Math.sqrt(10)))
     expect(lowest(3000, 3000)).toBe(5000 - Math.round(500 * Math.sqrt(2)))
   })

@@ -74,13 +74,14 @@ describe('a region cut at each of its corners', () => {
   })
 
   test('a height on a slant is exact: a third of a nanometre counts', () => {
-    // From (0, 0) up to (30, 10): at 10 it stands at 3 1/3, at 20 at 6 2/3.
-    const region = [points([0, 0], [10, -9], [20, -9], [30, -9], [30, 10])]
+    // From (0, 0) up to (30, 10): at 10 it stands at 3 1/3, at 20 at 6 2/3; all of it moved by (100, 50).
+    const plain = points([0, 0], [10, -9], [20, -9], [30, -9], [30, 10])
+    const region = [plain.map(({ x, y }) => ({ x: x + 100, y: y + 50 }))]
     const [, middle] = sectionsOf(region)
     const { high } = middle!.intervals[0]!
     expect(high.map(({ whole, over, of }) => [whole, Number(over) / Number(of)])).toEqual([
-      [3, 1 / 3],
-      [6, 2 / 3],
+      [53, 1 / 3],
+      [56, 2 / 3],
     ])
     expect(heightOf(middle!.intervals[0]!, 0, 'down')).toBe(12)
     expect(heightOf(middle!.intervals[0]!, 0, 'up')).toBe(13)

@@ -133,6 +133,26 @@ describe('the boundary of regions side by side', () => {
     expect(cornersOf(boundary(holes.flatMap(edgesOf))).map((ring) => ring.length)).toEqual([8])
   })
 
+  test('of two ways to the left the sharper one is taken, whichever comes first in the list', () => {
+    const west = edgesOf(points([-10, -1], [0, 0], [-5, 10]))
+    const east = edgesOf(points([0, 0], [9, 3], [5, 10]))
+    const [in0, ...rest] = west
+    const orders = [
+      [in0!, ...east, ...rest],
+      [in0!, ...rest, ...east],
+    ]
+    for (const lines of orders) {
+      expect(boundary(lines).map((ring) => ring.length)).toEqual([3, 3])
+    }
+  })
+
+  test('a line walked three times one way and twice the other is left once', () => {
+    const [south, ...walls] = edgesOf(rectangle(0, 0, 10, 10))
+    const back = () => ({ from: south!.to, to: south!.from })
+    const lines = [{ ...south! }, { ...south! }, south!, ...walls, back(), back()]
+    expect(boundary(lines).map((ring) => ring.length)).toEqual([4])
+  })
+
   test('three at one corner, each its own', () => {
     const wedge = (a: readonly [number, number], b: readonly [number, number]) =>
       edgesOf(points([0, 0], a, b))

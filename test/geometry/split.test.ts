@@ -124,6 +124,13 @@ describe('cutting a region', () => {
     )
   })
 
+  test('corners on an axis stay 0, not −0', () => {
+    for (const part of cutUpright(outlinesOf([rectangle(0, 0, 90, 60)]), [0, 30, 90]).flat()) {
+      for (const { x, y } of part.rim.points)
+        expect([Object.is(x, -0), Object.is(y, -0)]).toEqual([false, false])
+    }
+  })
+
   test('square regions keep their area to the last nanometre', () => {
     for (const sideways of [false, true]) {
       const region = comb(30, sideways)

@@ -38,7 +38,7 @@ export function bandsOf(part: Part): Extent[] {
       high: extreme(active, from, to, 'up'),
     }
     const before = bands.at(-1)
-    if (before && before.low === band.low && before.high === band.high && before.to === from) {
+    if (before && before.low === band.low && before.high === band.high) {
       bands[bands.length - 1] = { ...before, to }
     } else bands.push(band)
   }

@@ -24,8 +24,7 @@ export function samePoint(a: Point, b: Point): boolean {
 
 /** Twice the signed area in square nanometres, positive counter-clockwise. Exact. */
 export function twiceArea(ring: Ring): bigint {
-  const first = ring[0]
-  if (!first) return 0n
+  const first = ring[0]!
   let sum = 0n
   // Taken from the first corner, so that the products stay small wherever the ring lies.
   for (let i = 1; i + 1 < ring.length; i++) {
@@ -51,7 +50,6 @@ const QUICK_WIDTH = 1e13
  */
 export function crossingAt(line: Line, y: Nm): Nm {
   const width = line.to.x - line.from.x
-  if (width === 0) return line.from.x
   const rise = line.to.y - line.from.y
   const up = y - line.from.y
   const quick = (width * up) / rise

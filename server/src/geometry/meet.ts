@@ -19,9 +19,9 @@ export function meeting(a: Line, b: Line): Meeting {
   if (shared) return overlapsFrom(shared, a, b) ? 'across' : 'end to end'
   const sides = turn(a.from, a.to, b.from) * turn(a.from, a.to, b.to)
   const others = turn(b.from, b.to, a.from) * turn(b.from, b.to, a.to)
-  if (sides > 0 || others > 0) return 'apart'
-  if (sides < 0 && others < 0) return 'across'
-  return endsInside(a, b) || endsInside(b, a) ? 'across' : 'apart'
+  // Boxes that meet leave two lines in line no room to be apart; any others meet in just one point,
+  // which lies on both where neither has the other's ends on one side.
+  return sides > 0 || others > 0 ? 'apart' : 'across'
 }
 
 /**
@@ -74,16 +74,4 @@ function overlapsFrom(end: Point, a: Line, b: Line): boolean {
 
 function sameSense(a: number, b: number): boolean {
   return Math.sign(a) === Math.sign(b)
-}
-
-/** Whether an end of `b` lies on `a`. */
-function endsInside(a: Line, b: Line): boolean {
-  return [b.from, b.to].some(
-    (p) =>
-      turn(a.from, a.to, p) === 0 &&
-      Math.min(a.from.x, a.to.x) <= p.x &&
-      p.x <= Math.max(a.from.x, a.to.x) &&
-      Math.min(a.from.y, a.to.y) <= p.y &&
-      p.y <= Math.max(a.from.y, a.to.y),
-  )
 }
