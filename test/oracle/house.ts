@@ -111,16 +111,16 @@ function doorwaysOf(job: Job, rooms: readonly Placed[]): readonly Doorway[] {
   )
 }
 
-/** The opening as the room beyond has it: of one name where they have names, else its only one. */
-function otherSide({ shape }: Placed, one: OnWall, beyond: Placed): Spot | null {
-  const back = beyond.spots.filter(
-    ({ one: { to, kind } }) => to === shape.room.key && PASSAGES.includes(kind),
-  )
-  return (
-    back.find(({ one: { called } }) => called === one.called) ??
-    (back.length === 1 ? (back[0] ?? null) : null)
-  )
+/** The opening as the room beyond has it: of the same name, or where either room has just one. */
+function otherSide(room: Placed, { called }: OnWall, beyond: Placed): Spot | null {
+  const forth = passagesTo(room, beyond)
+  const back = passagesTo(beyond, room)
+  const named = back.find(({ one }) => called !== null && one.called === called)
+  return named ?? (forth.length === 1 && back.length === 1 ? (back[0] ?? null) : null)
 }
+
+const passagesTo = ({ spots }: Placed, { shape }: Placed): readonly Spot[] =>
+  spots.filter(({ one: { to, kind } }) => to === shape.room.key && PASSAGES.includes(kind))
 
 /** From face to face: the wall, and a kept base that stands off it on either side. */
 function throughOf(

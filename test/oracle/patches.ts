@@ -39,18 +39,13 @@ function closetPatch(key: string, ring: readonly Point[], { gap }: Product): Pat
 }
 
 /** The floor in a closet's opening, its sides finished as wall. */
-function throatPatches(
-  { key, room, throat, width }: Closet,
-  floor: Floor,
-  product: Product,
-): readonly Patch[] {
+function throatPatches(closet: Closet, floor: Floor, product: Product): readonly Patch[] {
+  const { key, room, throat, width } = closet
+  const isHere = (place: Place) => 'from' in place && isBetween(place, room, key)
   const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
-  const isSaid = floor.breaks.some(
-    (place) =>
-      'from' in place && [place.from, place.to].sort().join() === [room, key].sort().join(),
-  )
-  const isParted = isIn[0] && isIn[1] && (isSaid || breaksAt(width, product))
-  return dividedOpening(throat, isIn, isParted, { sideGap: product.gap, endGap: END })
+  const isParted = isIn[0] && isIn[1] && (floor.breaks.some(isHere) || breaksAt(width, product))
+  const end = endGap(floor.edges.find(isHere), product)
+  return dividedOpening(throat, isIn, isParted, { sideGap: product.gap, endGap: end })
 }
 
 /** Whether the product's run is parted by an opening so wide. */
@@ -67,7 +62,8 @@ function roomPatch(room: Placed, house: House, floor: Floor, product: Product): 
   const sides = outlineOf(room).map(({ from, to, place, alcove }): Side => {
     const own = metAt(room, place, floor, product)
     const wall = own.wall === null ? null : { ...own.wall, place: place + alcove * ALCOVES }
-    return { ...own, ...metBeyond(room, place, house, floor, product), wall, from, to }
+    const beyond = metBeyond(room, place, house, floor, product)
+    return { ...own, wall, from, to, ...beyond }
   })
   return { isFloor: true, sides }
 }
@@ -115,12 +111,13 @@ function metBeyond(
   if (doorway === undefined || doorway.through > 0n) return {}
   const isInner = floor.rooms.includes(doorway.from) && floor.rooms.includes(doorway.to)
   const isBreak = isInner && isParted(doorway, floor, product)
-  return isInner && !isBreak ? {} : { gap: endGap(doorway, floor, product), trim: null, isBreak }
+  return isInner && !isBreak
+    ? {}
+    : { gap: endGap(lineAt(doorway, floor), product), trim: null, wall: null, isBreak }
 }
 
-/** What stays free where the run ends at another room. */
-function endGap(doorway: Doorway, floor: Floor, product: Product): Nm {
-  const line = floor.edges.find((edge) => isOpening(edge, doorway))
+/** What stays free where the run ends at an opening. */
+function endGap(line: Floor['edges'][number] | undefined, product: Product): Nm {
   return line?.gap ?? (line?.kind ? gapOf(line.kind, product) : END)
 }
 
@@ -149,7 +146,7 @@ function doorwayPatches(
     floor.rooms.includes(from),
     floor.rooms.includes(to) && doorway.beyond !== null,
   ] as const
-  const line = floor.edges.find((edge) => isOpening(edge, doorway))
+  const line = lineAt(doorway, floor)
   const isSlider = line?.kind ? line.kind === 'slider' : near.one.isSliding && to === 'outside'
   const isInner = isIn[0] && isIn[1]
   if (isSlider && !isInner) return []
@@ -162,7 +159,7 @@ function doorwayPatches(
     isInner && isParted(doorway, floor, product),
     {
       sideGap: isFinished ? product.gap : 0n,
-      endGap: endGap(doorway, floor, product),
+      endGap: endGap(lineAt(doorway, floor), product),
     },
   )
 }
@@ -174,13 +171,17 @@ function isParted(doorway: Doorway, floor: Floor, product: Product): boolean {
   )
 }
 
+/** The floor's edge line for an opening. */
+const lineAt = (doorway: Doorway, floor: Floor) =>
+  floor.edges.find((edge) => isOpening(edge, doorway))
+
 function isOpening(place: Place, { from, to, near, far }: Doorway): boolean {
-  if ('wall' in place) return false
-  const isSame =
-    (place.from === from && place.to === to) || (place.from === to && place.to === from)
-  const called = [near.one.called, far?.one.called]
-  return isSame && (place.called === null || called.includes(place.called))
+  if ('wall' in place || !isBetween(place, from, to)) return false
+  return place.called === null || [near.one.called, far?.one.called].includes(place.called)
 }
+
+const isBetween = (place: { readonly from: string; readonly to: string }, a: string, b: string) =>
+  (place.from === a && place.to === b) || (place.from === b && place.to === a)
 
 /** Things that stand in the room, and hearths against its walls. */
 function takenOut(room: Placed, product: Product): readonly Patch[] {

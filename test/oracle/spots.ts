@@ -1,5 +1,5 @@
 import type { OnWall, Room, Wall } from './job.ts'
-import { add, type Point, scaled } from './point.ts'
+import { add, type Point, rounded, scaled } from './point.ts'
 import { compare, minus, plus, type Ratio, ratio, sum, times, ZERO } from './ratio.ts'
 import { type Face, faceOf, leftMoved, rightMoved, type Shape } from './shape.ts'
 import { allowance, type Taken, taken } from './worth.ts'
@@ -32,7 +32,7 @@ function spotOf(shape: Shape, one: OnWall): Spot | null {
   const stretch = stretchOf(shape, one, face)
   if (stretch === null) return null
   const [from, to] = stretch
-  const at = (on: Ratio) => add(face.left, scaled(face.along, on))
+  const at = (on: Ratio) => rounded(add(face.left, scaled(face.along, on)))
   return { one, face, from, to, left: at(from), right: at(to), isOpenSide: false }
 }
 
