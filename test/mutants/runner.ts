@@ -1,12 +1,15 @@
 import { readFile, writeFile } from 'node:fs/promises'
 import { Script } from 'node:vm'
 import type { MutantCoverage } from '@stryker-mutator/api/core'
-import type {
-  DryRunResult,
-  MutantRunOptions,
-  MutantRunResult,
-  TestResult,
-  TestRunner,
+import {
+  type DryRunResult,
+  DryRunStatus,
+  type MutantRunOptions,
+  type MutantRunResult,
+  MutantRunStatus,
+  type TestResult,
+  type TestRunner,
+  TestStatus,
 } from '@stryker-mutator/api/test-runner'
 import { type Bundle, bundled } from './bundle.ts'
 import { Collector, type Test } from './collector.ts'
@@ -27,6 +30,11 @@ const BLANK_BOARD: Readonly<Switchboard> = {
   hitCount: undefined,
   hitLimit: undefined,
   mutantCoverage: undefined,
+}
+
+/** A test, or the loading of its suite, and how many milliseconds it may take. */
+interface Timed extends Pick<Test, 'id' | 'run'> {
+  readonly limit: number
 }
 
 const world = globalThis as { __stryker__?: Switchboard; watchedWork?: () => unknown }
@@ -57,11 +65,10 @@ class InProcess implements TestRunner {
 
   /** Twice round: once for the time that each test takes, once to see which mutants it reaches. */
   async dryRun(): Promise<DryRunResult> {
-    const tests = await this.#timed()
-    const limits = tests.map(({ id, timeSpentMs }) => [id, limitOf(timeSpentMs)])
-    await writeFile(LIMITS, JSON.stringify(limits))
+    const { tests, limits } = await this.#timed()
+    await writeFile(LIMITS, JSON.stringify([...limits]))
     const mutantCoverage = { static: {}, perTest: await this.#reached() }
-    return { status: 'complete', tests, mutantCoverage } as unknown as DryRunResult
+    return { status: DryRunStatus.Complete, tests, mutantCoverage }
   }
 
   async mutantRun(options: MutantRunOptions): Promise<MutantRunResult> {
@@ -69,19 +76,19 @@ class InProcess implements TestRunner {
     this.#limits ??= new Map(JSON.parse(await readFile(LIMITS, 'utf8')))
     this.#set({ activeMutant: activeMutant.id, hitLimit, hitCount: 0 })
     let nrOfTests = 0
-    for await (const { id, run } of this.#wanted(testFilter)) {
+    for await (const { id, run, limit } of this.#wanted(testFilter)) {
       nrOfTests += 1
-      const failureMessage = await failureOf(run, this.#limits.get(id)!)
+      const failureMessage = await failureOf(run, limit)
       if (failureMessage === undefined) continue
       if (failureMessage === OUT_OF_TIME || this.#isOverLimit())
-        return { status: 'timeout' } as never
-      return { status: 'killed', killedBy: [id], failureMessage, nrOfTests } as never
+        return { status: MutantRunStatus.Timeout }
+      return { status: MutantRunStatus.Killed, killedBy: [id], failureMessage, nrOfTests }
     }
-    return { status: 'survived', nrOfTests } as never
+    return { status: MutantRunStatus.Survived, nrOfTests }
   }
 
-  /** The tests asked for; a suite that does not even load is one test that fails. */
-  async *#wanted(ids: readonly string[]): AsyncGenerator<Pick<Test, 'id' | 'run'>> {
+  /** The tests asked for; a suite that does not even load counts as its first test failed. */
+  async *#wanted(ids: readonly string[]): AsyncGenerator<Timed> {
     const wanted = new Set(ids)
     for (const suite of this.#bundle!.suites) {
       const first = ids.find((id) => id.startsWith(`${suite}#`))
@@ -90,18 +97,27 @@ class InProcess implements TestRunner {
       const run = () => {
         tests = load(this.#bundle!, suite)
       }
-      yield { id: first, run }
-      yield* tests.filter(({ id }) => wanted.has(id))
+      yield { id: first, run, limit: this.#limits!.get(suite)! }
+      for (const { id, run } of tests)
+        if (wanted.has(id)) yield { id, run, limit: this.#limits!.get(id)! }
     }
   }
 
-  async #timed(): Promise<TestResult[]> {
-    const results: TestResult[] = []
+  async #timed() {
+    const tests: TestResult[] = []
+    const limits = new Map<string, number>()
     this.#set({})
     for (const suite of this.#bundle!.suites) {
-      for (const test of load(this.#bundle!, suite)) results.push(await resultOf(test))
+      const from = performance.now()
+      const loaded = load(this.#bundle!, suite)
+      limits.set(suite, limitOf(performance.now() - from))
+      for (const test of loaded) {
+        const result = await resultOf(test)
+        tests.push(result)
+        limits.set(test.id, limitOf(result.timeSpentMs))
+      }
     }
-    return results
+    return { tests, limits }
   }
 
   async #reached(): Promise<MutantCoverage['perTest']> {
@@ -139,13 +155,15 @@ async function resultOf({ id, suite: fileName, run }: Test): Promise<TestResult>
   const from = performance.now()
   const failureMessage = await failureOf(run, LONGEST_TEST)
   const timeSpentMs = performance.now() - from
-  const status = failureMessage === undefined ? 0 : 1
-  return { id, name: id, fileName, timeSpentMs, status, failureMessage } as never
+  const result = { id, name: id, fileName, timeSpentMs }
+  return failureMessage === undefined
+    ? { ...result, status: TestStatus.Success }
+    : { ...result, status: TestStatus.Failed, failureMessage }
 }
 
 const LONGEST_TEST = 60_000
 
-/** How long each test may take with a mutant: kept beside the copy of the source for all processes. */
+/** How long each suite and test may take with a mutant: kept beside the copy of the source. */
 const LIMITS = 'mutant-limits.json'
 const limitOf = (milliseconds: number): number => 2000 + 5 * Math.ceil(milliseconds)
 
