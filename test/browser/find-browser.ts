@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
 
 const COMMANDS = [
@@ -24,13 +25,13 @@ const WINDOWS = [
  * The program of a browser of the Chromium family: what CHROMIUM names, else one that is installed,
  * else, as root where there is apt, one that is installed now. Throws a sentence where none is to be had.
  */
-export function findBrowser(): string {
-  const named = process.env.CHROMIUM ?? ''
+export function findBrowser(environment = process.env): string {
+  const named = environment.CHROMIUM ?? ''
   if (named !== '') {
     if (existsSync(named)) return named
     throw new Error(`CHROMIUM names ${named}, and there is no such file.`)
   }
-  const found = installed() ?? (installByApt() ? installed() : null)
+  const found = installed(environment) ?? (installByApt() ? installed(environment) : null)
   if (found !== null) return found
   throw new Error(
     'This test needs a browser: install Chromium, Chrome or Edge, or name its program in the ' +
@@ -38,26 +39,27 @@ export function findBrowser(): string {
   )
 }
 
-function installed(): string | null {
-  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '')
+function installed(environment: NodeJS.ProcessEnv): string | null {
+  const folders = (environment.PATH ?? '').split(delimiter).filter((folder) => folder !== '')
   const onPath = [...folders, '/usr/bin', '/snap/bin'].flatMap((folder) =>
     COMMANDS.map((command) => join(folder, command)),
   )
-  const { ProgramFiles, LOCALAPPDATA } = process.env
-  const programs = [ProgramFiles, process.env['ProgramFiles(x86)'], LOCALAPPDATA].flatMap(
+  const { ProgramFiles, LOCALAPPDATA } = environment
+  const programs = [ProgramFiles, environment['ProgramFiles(x86)'], LOCALAPPDATA].flatMap(
     (folder) => (folder === undefined ? [] : WINDOWS.map((path) => `${folder}\\${path}`)),
   )
   return [...onPath, ...MAC, ...programs].find((path) => existsSync(path)) ?? null
 }
 
-/** Whether apt says that it installed one; it waits while another apt is at work. */
+/** Whether apt says that it installed one. Suites that run beside each other wait for the first. */
 function installByApt(): boolean {
   if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) return false
   console.log('No browser is installed: apt-get installs the package "chromium" …')
-  const apt = (...words: string[]) =>
-    spawnSync('apt-get', ['-o', 'DPkg::Lock::Timeout=600', ...words], {
-      stdio: ['ignore', 'ignore', 'inherit'],
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-    }).status === 0
-  return apt('update') && apt('install', '-y', '--no-install-recommends', 'chromium')
+  const lock = join(tmpdir(), 'floorscribe-apt.lock')
+  const install = 'apt-get update && apt-get install -y chromium'
+  const { status } = spawnSync('flock', [lock, 'sh', '-c', install], {
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  })
+  return status === 0
 }
