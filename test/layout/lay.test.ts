@@ -7,10 +7,12 @@ interface Changes {
   readonly gap?: string
   readonly product?: string
   readonly north?: string
+  readonly size?: readonly [string, string]
 }
 
 function compiled(floor: string, changes: Changes = {}): Compiled {
-  const { plank = '7" x 48"', gap = '1/4"', product = '', north = '' } = changes
+  const { plank = '7" x 48"', gap = '1/4"', product = '', north = '', size } = changes
+  const [wide, deep] = size ?? [`12' 0"`, `10' 1"`]
   const text = `floorscribe 1
 job test
 units feet-inches
@@ -22,10 +24,10 @@ product larch
   gap         ${gap}
 ${product}
 room hall
-  north       12' 0"
-${north}  east        10' 1"
-  south       12' 0"
-  west        10' 1"
+  north       ${wide}
+${north}  east        ${deep}
+  south       ${wide}
+  west        ${deep}
 
 floor all
   rooms       hall
@@ -149,5 +151,19 @@ describe('what is told', () => {
     const result = compiled(east, { plank: '1/4" x 1/2"' })
     expect(codes(result)).toContain('floor-too-large')
     expect(result.floors).toHaveLength(0)
+  })
+
+  test.each([
+    ['along the planks', 'east-west'],
+    ['across them', 'north-south'],
+  ])('a passage five miles long and an inch wide, %s, is not laid', (_, run) => {
+    const result = compiled(`  lay         larch, running ${run}`, {
+      gap: '0"',
+      plank: '3" x 12"',
+      size: [`26400' 0"`, '1"'],
+    })
+    expect(result.messages.find(({ code }) => code === 'floor-too-large')?.text).toBe(
+      'This floor would be cut into more pieces than any floor has. Look for a reading or a plank size that is out by far.',
+    )
   })
 })

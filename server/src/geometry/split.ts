@@ -126,6 +126,10 @@ interface End {
 /** Joins the chains of a slab to rings, along the line below and the line above. */
 function relink(chains: readonly Chain[], low: Nm | undefined, high: Nm | undefined): Outline[] {
   const follower = new Map<Chain, Chain>()
+  const [first, second] = chains
+  if (chains.length === 2 && leadsThrough(first!, low, high) && leadsThrough(second!, low, high)) {
+    return followed(chains, follower.set(first!, second!).set(second!, first!))
+  }
   const ends = chains.flatMap((chain) => [endOf(chain, low, false), endOf(chain, low, true)])
   for (const [open, close] of pairs(
     ends.filter((end) => end.at.y === low),
@@ -140,6 +144,12 @@ function relink(chains: readonly Chain[], low: Nm | undefined, high: Nm | undefi
     follower.set(close.chain, open.chain)
   }
   return followed(chains, follower)
+}
+
+/** Two chains that lead from line to line, as in most slabs, bound one part between them. */
+function leadsThrough({ points }: Chain, low: Nm | undefined, high: Nm | undefined): boolean {
+  const [from, to] = [points[0]!.y, points.at(-1)!.y]
+  return (from === low && to === high) || (from === high && to === low)
 }
 
 /** The floor lies on the left of a chain: on the lower line it opens where a chain comes down. */

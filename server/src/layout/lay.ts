@@ -1,5 +1,4 @@
 import { type Message, message } from '../facts/message.ts'
-import { twiceAreaOf } from '../geometry/exact.ts'
 import type { Region } from '../geometry/point.ts'
 import type { Floor, Job, Product } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
@@ -9,6 +8,7 @@ import { crosswise, directionOf } from './direction.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
 import { mirroredProblem, planSeenInMirror } from './hand.ts'
+import { hasTooManyPieces, MOST_PLANKS, takesTooManyPlanks } from './how-large.ts'
 import { balancedLine, betterLines, type Line, movedLine } from './line.ts'
 import { netInFrame } from './net.ts'
 import { type Plan, planOf, USUAL_BUDGET } from './plan.ts'
@@ -66,9 +66,6 @@ export interface Alternative {
   readonly breaches: number
 }
 
-/** No floor in a house takes more; beyond it only a slip in the text would. */
-const MOST_PLANKS = 20_000
-
 /** Patterns that a line or a direction is weighed by. */
 const SHORT_SEARCH = 2
 
@@ -80,8 +77,9 @@ const SHORT_SEARCH = 2
 export function layFloor(input: ToLay): LaidFloor | null {
   const { job, floor, product, area, survey } = input
   const rules = plankRules(job, product)
-  if (!canBeLaid(area, rules)) return null
+  if (takesTooManyPlanks(area, rules)) return null
   const direction = directionOf(floor, survey, area)
+  if (hasTooManyPieces(area, direction.frame, rules)) return null
   const start = startOf({ floor, survey, area, laid: rules.laid }, direction.frame)
   const ground = groundOf(area, start)
   if (ground === null) return null
@@ -128,28 +126,23 @@ function movedFrom(balanced: Way, chosen: Way): Moved {
 }
 
 /** Why a floor has no layout: every total of the job waits for it. */
-export function notLaid({ job, floor, product, area }: ToLay): Message {
-  const large = !canBeLaid(area, plankRules(job, product))
-  return large
-    ? message(
-        'error',
-        'floor-too-large',
-        floor.span,
-        `This floor would take more than ${MOST_PLANKS} planks. Look for a reading or a plank size that is out by far.`,
-      )
-    : message(
-        'error',
-        'nothing-to-lay',
-        floor.span,
-        'The gaps along the walls leave no floor for the planks. It has to be wider than the gaps at its two sides.',
-      )
+export function notLaid({ job, floor, product, area, survey }: ToLay): Message {
+  const rules = plankRules(job, product)
+  if (takesTooManyPlanks(area, rules))
+    return tooLarge(floor, `This floor would take more than ${MOST_PLANKS} planks.`)
+  if (hasTooManyPieces(area, directionOf(floor, survey, area).frame, rules))
+    return tooLarge(floor, 'This floor would be cut into more pieces than any floor has.')
+  return message(
+    'error',
+    'nothing-to-lay',
+    floor.span,
+    'The gaps along the walls leave no floor for the planks. It has to be wider than the gaps at its two sides.',
+  )
 }
 
-function canBeLaid(area: FloorArea, rules: PlankRules): boolean {
-  const shortest = Math.min(...rules.lengths.map((each) => each.length))
-  if (!(0 < shortest && 0 < rules.width)) return false
-  const most = BigInt(MOST_PLANKS) * BigInt(shortest) * BigInt(rules.width)
-  return twiceAreaOf(area.gross) <= 2n * most
+function tooLarge(floor: Floor, why: string): Message {
+  const text = `${why} Look for a reading or a plank size that is out by far.`
+  return message('error', 'floor-too-large', floor.span, text)
 }
 
 /** A floor seen from its start wall. */
@@ -232,6 +225,7 @@ function alternative({ search }: Way, words: string): Alternative {
 /** The planks laid the other way, from the longest wall along them. */
 function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly Alternative[] {
   const { floor, survey, area } = input
+  if (hasTooManyPieces(area, crosswise(frame), rules)) return []
   const free = { ...floor, start: null, shift: null }
   const ground = groundOf(
     area,

@@ -2,6 +2,8 @@ import { heightOf, type Interval, sameSide, sectionsOf } from '../geometry/secti
 import type { Nm } from '../units/length.ts'
 import type { PublishedRing } from './published.ts'
 
+type Corner = readonly [Nm, Nm]
+
 /** At most 1 µm wide counts as a point. */
 const POINT: Nm = 1000
 
@@ -21,6 +23,8 @@ interface Strip {
  * or column, and no strip is left that could work loose.
  */
 export function narrowestOf(ring: PublishedRing, rip: Nm): Nm | null {
+  const height = heightOfRectangle(ring)
+  if (height !== null) return height <= POINT ? null : height
   const strips = stripsOf(ring)
   const points = strips.flatMap((strip) => pointsFrom(strip))
   const tapering = new Set(points.flat())
@@ -29,6 +33,15 @@ export function narrowestOf(ring: PublishedRing, rip: Nm): Nm | null {
     ...strips.filter((strip) => !tapering.has(strip)).flatMap(narrowerSide),
   ]
   return values.length === 0 ? null : values.reduce((a, b) => Math.min(a, b))
+}
+
+/** Most pieces are rectangles along the planks. */
+function heightOfRectangle(ring: PublishedRing): Nm | null {
+  if (ring.length !== 4) return null
+  const [a, b, c, d] = ring as readonly [Corner, Corner, Corner, Corner]
+  const isLevel = a[1] === b[1] && b[0] === c[0] && c[1] === d[1] && d[0] === a[0]
+  const isUpright = a[0] === b[0] && b[1] === c[1] && c[0] === d[0] && d[1] === a[1]
+  return isLevel || isUpright ? Math.abs(c[1] - a[1]) : null
 }
 
 function stripsOf(ring: PublishedRing): readonly Strip[] {
