@@ -6,6 +6,7 @@ import { effort } from '../effort.ts'
 import {
   breachesBetween,
   type Choice,
+  choicesForFewer,
   choicesOf,
   choicesOnGrid,
   fewestBreaches,
@@ -100,6 +101,7 @@ const STEP = inches(1 / 4)
 /** Floors of one kind, and what they came to. */
 class Comparison {
   floors = 0
+  #searched = 0
   #unavoidable = 0
   #ours = 0
   #fewest = 0
@@ -108,18 +110,21 @@ class Comparison {
   add(problem: Problem): void {
     const planned = plan(problem)
     const ours = planBreaches(problem, planned)
-    const fewest = ours === 0 ? 0 : fewestBreaches(problem, choicesOf(problem, STEP))
+    const choices = choicesForFewer(choicesOf(problem, STEP), ours)
+    const fewest = choices === null ? ours : Math.min(ours, fewestBreaches(problem, choices))
     this.floors += 1
+    if (choices !== null) this.#searched += 1
     this.#ours += ours
     this.#fewest += fewest
     if (fewest > 0) this.#unavoidable += 1
     expect(planFaults(problem, planned)).toEqual([])
-    expect(ours).toBeLessThanOrEqual(fewest)
+    expect(ours).toBe(fewest)
   }
 
   told(name: string): string {
     return (
-      `${name}: ${this.floors} floors, ${this.#unavoidable} of them with breaches that nothing avoids; ` +
+      `${name}: ${this.floors} floors, ${this.#unavoidable} of them with breaches that nothing avoids, ` +
+      `${this.#searched} gone through (the others have what each stretch must have by itself); ` +
       `${this.#ours} breaches in ours, ${this.#fewest} at the fewest`
     )
   }
@@ -127,9 +132,9 @@ class Comparison {
 
 describe('no plan has fewer breaches, whatever start pieces are tried', () => {
   test.each([
-    ['in one room', oneRoom, effort(30, 50), 7],
-    ['round a hearth, with a doorway', aboutAHearth, effort(5, 50), 8],
-    ['through a doorway, in two rooms', throughADoorway, effort(5, 50), 9],
+    ['in one room', oneRoom, effort(50, 150), 7],
+    ['round a hearth, with a doorway', aboutAHearth, effort(15, 150), 8],
+    ['through a doorway, in two rooms', throughADoorway, effort(15, 150), 9],
   ] as const)('%s', TIMEOUT, (name, floors, numRuns, seed) => {
     const comparison = new Comparison()
     fc.assert(
@@ -148,13 +153,37 @@ describe('no plan has fewer breaches, whatever start pieces are tried', () => {
   })
 })
 
+test('where everything is tight, joints stand where they just fit, on no grid', () => {
+  const rules = plankRules({
+    width: inches(4),
+    lengths: [{ length: inches(10), perBox: 10 }],
+    stagger: inches(5),
+    shortestEnd: inches(3 + 1 / 16),
+  })
+  const doorway = { kind: 'doorways' as const, from: 11.0625, to: 20.125 }
+  const problem = withThings(floorOf([[0, 0, 26.125, 5]], rules), [
+    { ...doorway, course: 1 },
+    { ...doorway, course: 2 },
+  ])
+  const planned = plan(problem)
+  // Ends of 3 1/16" at both walls, and half a plank off them in the next course: what is left are three
+  // rips of 1" and, in each course, the one joint that must stand in the doorway.
+  expect(planBreaches(problem, planned)).toBe(5)
+  expect(planFaults(problem, planned)).toEqual([])
+})
+
 test('the fewest breaches are those of all combinations, tried one by one', () => {
   const small = fc.oneof(oneRoom, aboutAHearth, throughADoorway)
   fc.assert(
     fc.property(small, (problem) => {
       const choices = choicesOnGrid(problem, inches(7))
       fc.pre(choices.reduce((all, each) => all * each.length, 1) < 20_000)
-      expect(fewestBreaches(problem, choices)).toBe(leastOfAll(problem, choices))
+      const least = leastOfAll(problem, choices)
+      expect(fewestBreaches(problem, choices)).toBe(least)
+      const fewer = choicesForFewer(choices, least + 1)
+      expect(fewer && fewestBreaches(problem, fewer)).toBe(least)
+      const none = choicesForFewer(choices, least)
+      expect(none === null || fewestBreaches(problem, none) >= least).toBe(true)
     }),
     { numRuns: effort(40, 400), seed: 10 },
   )

@@ -33,6 +33,20 @@ export function choicesOnGrid(problem: Problem, step: number): readonly (readonl
   )
 }
 
+/**
+ * Those of the choices that a plan with fewer breaches than `ours` can have: what one stretch has more
+ * than it must, the others cannot make up for. Null where the least that each must have comes to `ours`.
+ */
+export function choicesForFewer(
+  choices: readonly (readonly Choice[])[],
+  ours: number,
+): readonly (readonly Choice[])[] | null {
+  const least = choices.map((each) => Math.min(...each.map(({ breaches }) => breaches)))
+  const left = ours - 1 - least.reduce((sum, each) => sum + each, 0)
+  if (left < 0) return null
+  return choices.map((each, i) => each.filter(({ breaches }) => breaches <= least[i]! + left))
+}
+
 /** No chain of staggers that hang on one another is longer than this in a floor of a few courses. */
 const LONGEST_CHAIN = 6
 

@@ -2,7 +2,7 @@ import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import { clashes } from './clash.ts'
 import { type Jointing, jointingsFrom } from './jointing.ts'
 import type { Field } from './laying.ts'
-import { wrapped } from './starts.ts'
+import { tightStarts, wrapped } from './starts.ts'
 import type { Place, Touch } from './stretches.ts'
 
 /** Start pieces are tried this far apart: no crew marks a stagger finer. */
@@ -30,7 +30,7 @@ const MOST_WORK = 1_000_000
  * The jointings of a floor with fewer breaches, or the same ones where none is found. Around each
  * breach the stretches within reach are chosen anew all at once, the rest staying as it is: along a
  * tree of contacts the fewest breaches are found exactly (dynamic programming over every start piece
- * on a quarter-inch grid). Where contacts close a loop, the stretch at which it closes is fixed in each
+ * on a quarter-inch grid, then over those that just fit, which no grid holds). Where contacts close a loop, the stretch at which it closes is fixed in each
  * of its choices in turn, which is exact for the loops through it. Cost for each breach: contacts within reach
  * × start pieces squared, in loops times start pieces, up to `MOST_WORK`. Only for planks of one length.
  */
@@ -39,7 +39,18 @@ export function withFewerBreaches(
   jointings: readonly Jointing[],
 ): readonly Jointing[] {
   if (field.rules.lengths.length > 1) return jointings
-  const repair: Repair = { field, jointings: [...jointings], choices: new Map(), work: 0 }
+  return repaired(field, repaired(field, jointings, startsOnGrid), startsThatFit)
+}
+
+/** Start pieces that a stretch may be given anew, its present one aside. */
+type Starts = (place: Place, field: Field) => readonly Nm[]
+
+function repaired(
+  field: Field,
+  jointings: readonly Jointing[],
+  starts: Starts,
+): readonly Jointing[] {
+  const repair: Repair = { field, starts, jointings: [...jointings], choices: new Map(), work: 0 }
   for (const reach of REACHES) {
     for (const place of field.places) {
       if (repair.work < MOST_WORK && hasAvoidable(repair, place)) chooseAnew(repair, place, reach)
@@ -48,8 +59,22 @@ export function withFewerBreaches(
   return repair.jointings
 }
 
+function startsOnGrid(place: Place, { rules, starts }: Field): readonly Nm[] {
+  const plank = rules.lengths[0]!.length
+  const lengths = [...starts[place.id]!]
+  if (place.length <= plank) lengths.push(place.length)
+  if (place.length > plank || place.posts.length > 0)
+    for (let start = STEP; start <= plank; start += STEP) lengths.push(start)
+  return lengths
+}
+
+function startsThatFit(place: Place, { rules, starts, places }: Field): readonly Nm[] {
+  return [...starts[place.id]!, ...tightStarts(place, places, rules)]
+}
+
 interface Repair {
   readonly field: Field
+  readonly starts: Starts
   readonly jointings: Jointing[]
   readonly choices: Map<number, readonly Jointing[]>
   /** Pairs of choices looked at so far. */
@@ -88,16 +113,14 @@ function fewestAlone(repair: Repair, place: Place): number {
   return choicesOf(repair, place).reduce(least, repair.jointings[place.id]!.breaches)
 }
 
-/** Every way to joint a stretch on the grid, those worth trying anywhere, and the present one. */
+/** Every way to joint a stretch that begins with one of its start pieces or the present one. */
 function choicesOf(repair: Repair, place: Place): readonly Jointing[] {
   const known = repair.choices.get(place.id)
   if (known !== undefined) return known
-  const { rules, starts } = repair.field
+  const { field } = repair
+  const { rules } = field
   const plank = rules.lengths[0]!.length
-  const lengths = [repair.jointings[place.id]!.start, ...starts[place.id]!]
-  if (place.length <= plank) lengths.push(place.length)
-  if (place.length > plank || place.posts.length > 0)
-    for (let start = STEP; start <= plank; start += STEP) lengths.push(start)
+  const lengths = [repair.jointings[place.id]!.start, ...repair.starts(place, field)]
   const once = new Set(lengths.map((start) => wrapped(start, plank, place.length)))
   const choices = [...once].flatMap((start) => jointingsFrom(place, start, rules))
   repair.choices.set(place.id, choices)

@@ -37,6 +37,32 @@ export function ownStarts(place: Place, rules: PlankRules): readonly Nm[] {
   return [...ends, ...fractions, ...posts, ...doorways]
 }
 
+/**
+ * Start pieces at which something just fits: at the stretch's ends, at doorways, narrow parts and the
+ * ends of contacts; or that put a joint a stagger off one that just fits in a stretch beside this one,
+ * or off where that would put one in the next. No grid holds these, and where all is tight no others do.
+ */
+export function tightStarts(
+  place: Place,
+  places: readonly Place[],
+  rules: PlankRules,
+): readonly Nm[] {
+  const off = (other: Place, steps: readonly number[]) =>
+    fits(other, rules).flatMap((u) => steps.map((step) => u + step * rules.stagger - place.from))
+  return [
+    ...off(place, [0]),
+    ...place.touches.flatMap(({ other }) => off(places[other]!, [-1, 1])),
+    ...place.beyond.flatMap(({ other }) => off(places[other]!, [0, -2, 2])),
+  ]
+}
+
+/** u where a joint just fits something of its own stretch. */
+function fits(place: Place, { shortestEnd }: PlankRules): readonly Nm[] {
+  const { from, to, doorways, narrow, touches } = place
+  const edges = [...doorways, ...narrow, ...touches].flatMap((each) => [each.from, each.to])
+  return [from, to, from + shortestEnd, to - shortestEnd, ...edges]
+}
+
 /** Start pieces that use up a waiting rest: at the start, or so that it fits at the end. */
 export function startsFromRests(
   place: Place,
