@@ -22,7 +22,7 @@ function optionsFor(folder: string): PartialStrykerOptions {
     incrementalFile: `${CACHE}/${folder}.json`,
     concurrency: 2,
     // The runner cuts off a test that does not end; this is for what it cannot cut off.
-    timeoutMS: 20_000,
+    timeoutMS: 120_000,
     timeoutFactor: 10,
     reporters: ['progress-append-only', 'json'],
     jsonReporter: { fileName: reportOf(folder) },

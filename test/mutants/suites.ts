@@ -7,7 +7,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   ['units', ['test/units/*.test.ts']],
   ['geometry', ['test/geometry/*.test.ts']],
   ['takeoff', ['test/takeoff/{bought,trim}.test.ts', 'test/takeoff/*.test.ts']],
-  ['verify', ['test/verify/{reader,geometry,breaches,sound,spoiled}.test.ts']],
+  ['verify', ['test/verify/{reader,rules,geometry,breaches,sound,spoiled}.test.ts']],
   [
     'survey',
     [
