@@ -1,5 +1,5 @@
 import { apart, type Draw, inches } from './draw.ts'
-import { type Fixture, type Room, squareWalls, type Wall } from './house.ts'
+import { type Fixture, overlap, type Room, squareWalls, stretch, type Wall } from './house.ts'
 import type { Spot } from './outline.ts'
 
 /** Makes a doorway, now and then two, between all rooms that lie back to back. */
@@ -12,7 +12,8 @@ export function connectAll(rooms: readonly Room[], draw: Draw): void {
       const isTied = tied.get(one) === tied.get(other)
       // Written from one side a doorway does not tell where it stands in the room beyond.
       const isWhole = !draw.dice.chance(isTied ? 40 : 2)
-      const made = connect(one, other, isWhole, draw)
+      const others = rooms.filter((room) => room !== one && room !== other)
+      const made = connect([one, other], others, isWhole, draw)
       doorways += made
       const isOpen = one.walls.some(
         ({ kind, words }) => kind === 'open side' && words === other.name,
@@ -38,7 +39,12 @@ function tie(tied: Tied, one: Room, other: Room): void {
 const PASSAGES = ['door', 'door', 'opening', 'opening', 'pass-through'] as const
 
 /** How many doorways were made where walls of two rooms lie back to back, a wall's thickness apart. */
-function connect(one: Room, other: Room, isWhole: boolean, draw: Draw): number {
+function connect(
+  [one, other]: readonly [Room, Room],
+  others: readonly Room[],
+  isWhole: boolean,
+  draw: Draw,
+): number {
   for (const a of squareWalls(one.corners, one.isOutOfSquare)) {
     for (const b of squareWalls(other.corners, other.isOutOfSquare)) {
       if (isOpenBetween(a, b)) {
@@ -48,12 +54,18 @@ function connect(one: Room, other: Room, isWhole: boolean, draw: Draw): number {
         return 1
       }
       const free = shared(a, b, draw)
-      if (free === null) continue
+      if (free === null || others.some(liesIn(free, a))) continue
       return doorwaysIn({ ...free, isWhole }, [one, a], [other, b], draw)
     }
   }
   return 0
 }
+
+/** Whether a room, one of a few inches, lies in the wall itself. */
+const liesIn =
+  ({ from, to, thick }: Pick<Free, 'from' | 'to' | 'thick'>, wall: Wall) =>
+  ({ cells }: Room): boolean =>
+    overlap([stretch(wall, from, to - from, 0, thick)], cells, 0)
 
 function isOpenBetween(a: Wall, b: Wall): boolean {
   const same = (p: Spot, q: Spot) => p.x === q.x && p.y === q.y

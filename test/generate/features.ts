@@ -59,6 +59,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   laid: ['either way', 'left to right', 'right to left'],
   name: ['in other capitals', 'in quotes', 'nasty'],
   'not sound': [
+    'a floor of too many planks',
     'a hold that is open',
     'a product nobody tells',
     'a room not measured',

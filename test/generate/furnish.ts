@@ -5,6 +5,7 @@ import {
   overlap,
   type Room,
   squareWalls,
+  stretch,
   type Wall,
   type WallNote,
 } from './house.ts'
@@ -115,22 +116,6 @@ function isFree(room: Room, { wall, left, width }: Place, { grid }: Draw): boole
 }
 
 type Place = Pick<Fixture, 'wall' | 'left' | 'width'>
-
-/** The rectangle before (negative) or behind a stretch of a wall, from one distance to another. */
-function stretch(wall: Wall, left: number, width: number, from: number, to: number): Rectangle {
-  const { along } = wall
-  const spot = (on: number, out: number): Spot => ({
-    x: wall.from.x + along.x * on - along.y * out,
-    y: wall.from.y + along.y * on + along.x * out,
-  })
-  const [a, b] = [spot(left, from), spot(left + width, to)]
-  return {
-    west: Math.min(a.x, b.x),
-    south: Math.min(a.y, b.y),
-    east: Math.max(a.x, b.x),
-    north: Math.max(a.y, b.y),
-  }
-}
 
 function overlapsOwn(beyond: Rectangle, room: Room, { thick }: Draw): boolean {
   const shrunk = {

@@ -221,3 +221,25 @@ export function overlap(
     ),
   )
 }
+
+/** The rectangle before (negative) or behind a stretch of a wall, from one distance to another. */
+export function stretch(
+  wall: Wall,
+  left: number,
+  width: number,
+  from: number,
+  to: number,
+): Rectangle {
+  const { along } = wall
+  const spot = (on: number, out: number): Spot => ({
+    x: wall.from.x + along.x * on - along.y * out,
+    y: wall.from.y + along.y * on + along.x * out,
+  })
+  const [a, b] = [spot(left, from), spot(left + width, to)]
+  return {
+    west: Math.min(a.x, b.x),
+    south: Math.min(a.y, b.y),
+    east: Math.max(a.x, b.x),
+    north: Math.max(a.y, b.y),
+  }
+}

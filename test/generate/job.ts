@@ -212,6 +212,14 @@ function roomTexts(
   return texts
 }
 
+/** Of the shortest that a product has: no more are laid in one floor. */
+const MOST_PLANKS = 20_000
+
+function areaOf(rooms: readonly Worded[]): number {
+  const cells = rooms.flatMap(({ room }) => room.cells)
+  return cells.reduce((sum, cell) => sum + (cell.east - cell.west) * (cell.north - cell.south), 0)
+}
+
 const FLOORS = ['ground', 'upper', "mum's"]
 
 /** One floor through all rooms, or some in a floor of their own, of the same product or another. */
@@ -228,7 +236,11 @@ function floorTexts(
     rooms.slice(0, rooms.length - count + 1),
     ...rooms.slice(rooms.length - count + 1).map((room) => [room]),
   ]
-  const texts = shares.map((own, i) => floorText(FLOORS[i]!, own, dice.pick(products), pen))
+  const texts = shares.map((own, i) => {
+    const product = dice.pick(products)
+    if (areaOf(own) > MOST_PLANKS * product.least) pen.draw.spoils('a floor of too many planks')
+    return floorText(FLOORS[i]!, own, product, pen)
+  })
   return spoiled === null
     ? texts
     : texts.map((text, i) => (i === 0 ? spoiledFloor(text, spoiled, pen.draw) : text))

@@ -6,6 +6,8 @@ import { type Hand, written } from './notation.ts'
 export interface Product {
   readonly name: string
   readonly text: string
+  /** The face of its shortest plank, in square steps. */
+  readonly least: number
 }
 
 /** Faces as they are sold, in inches: width and one length, or the lengths in a box. */
@@ -61,7 +63,8 @@ export function productOf(name: string, hand: Hand, draw: Draw): Product {
   const body = lines.filter(([, text]) => text !== '')
   for (const [word] of body) draw.has(`product line: ${word}`)
   const text = body.map(([word, said]) => `  ${word!.padEnd(11)} ${said}\n`).join('')
-  return { name, text: `product ${named(name, draw)}\n${text}` }
+  const least = width * Math.min(...planks)
+  return { name, text: `product ${named(name, draw)}\n${text}`, least }
 }
 
 type Say = (steps: number) => string
