@@ -55,6 +55,9 @@ export interface Laying {
   readonly blanks: LaidBlank[]
   /** Planks opened, by length as the rules list them. */
   readonly used: number[]
+  /** Their lengths together, and those of the planks in a box: what the price of a length rests on. */
+  usedUp: Nm
+  readonly inBox: Nm
   /** Rests that may serve the stretch at hand, the least first. */
   ready: readonly Rest[]
   order: number

@@ -21,6 +21,8 @@ export function layOnce(field: Field, pattern: Pattern, guide: readonly Jointing
     jointings: guide === null ? field.places.map(() => undefined) : [...guide],
     blanks: [],
     used: field.rules.lengths.map(() => 0),
+    usedUp: 0,
+    inBox: field.rules.lengths.reduce((sum, each) => sum + each.length * each.perBox, 0),
     ready: [],
     order: 0,
     last: false,

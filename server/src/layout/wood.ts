@@ -20,8 +20,9 @@ export function cutBlank(laying: Laying, blank: Blank): Cut {
   const fit = fitFor(laying, blank, -1)
   if (fit !== null) return cutFrom(stock, fit, blank, order)
   const kind = cheapestNew(laying, blank)
-  used[kind]! += 1
   const { length } = field.rules.lengths[kind]!
+  used[kind]! += 1
+  laying.usedUp += length
   const whole = blank.to - blank.from === length && blank.across.width === field.rules.width
   return whole ? layWhole(stock, length, order) : cutNew(stock, length, blank, order)
 }
@@ -113,9 +114,7 @@ export function priceOf(laying: Laying, kind: number): number {
   const { lengths } = laying.field.rules
   const { length, perBox } = lengths[kind]!
   if (lengths.length === 1) return length
-  const { used } = laying
-  const usedUp = lengths.reduce((sum, each, i) => sum + each.length * used[i]!, 0)
-  const inBox = lengths.reduce((sum, each) => sum + each.length * each.perBox, 0)
+  const { used, usedUp, inBox } = laying
   const ahead = (used[kind]! + 0.5) / perBox - usedUp / inBox
   return length * Math.max(0.25, 1 + 0.5 * ahead)
 }
