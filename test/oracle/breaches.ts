@@ -121,15 +121,15 @@ function joinedUp(intervals: readonly Interval[]): readonly Interval[] {
 
 /** Pieces that are no whole plank long and shorter along u than the limit. */
 function shortEnds({ blanks }: Laying, limit: Nm): readonly Breach[] {
-  return blanks.flatMap(({ pieces, from, to, plankLength }) => {
-    if (same(minus(to, from), ratio(plankLength))) return []
-    return pieces
+  return blanks.flatMap(({ pieces, plankLength }) =>
+    pieces
+      .filter((piece) => !same(longAlong(piece), ratio(plankLength)))
       .filter((piece) => compare(longAlong(piece), ratio(limit)) < 0)
       .map((piece): Breach => {
         const value = floor(longAlong(piece))
         return { rule: 'shortest end', value, limit, at: null, pieces: [piece], direction: '' }
-      })
-  })
+      }),
+  )
 }
 
 function narrowRips({ blanks }: Laying, limit: Nm): readonly Breach[] {

@@ -1,6 +1,18 @@
 import type { Check, Room } from './job.ts'
 import { pairOf } from './phrases.ts'
-import { add, length, less, type Point, point, rounded, scaled, toRight, unit } from './point.ts'
+import {
+  add,
+  cross,
+  length,
+  less,
+  type Point,
+  point,
+  rounded,
+  scaled,
+  toLeft,
+  toRight,
+  unit,
+} from './point.ts'
 import { compare, half, minus, over, type Ratio, root, times, ZERO } from './ratio.ts'
 import { coursesOf } from './traverse.ts'
 import { type Taken, taken } from './worth.ts'
@@ -13,30 +25,40 @@ interface Distance {
 
 /**
  * The corners of a room of which the ways give the order only: the first wall keeps its way, and each
- * further corner is where two distances from corners already placed meet, the room on the right.
+ * further corner is where two distances from corners already placed meet, on the side where the ways
+ * put it.
  */
 export function triangulated(room: Room, takens: readonly Taken[]): readonly Point[] | null {
   const count = room.walls.length
-  const [first] = coursesOf(room.walls, takens)
+  const courses = coursesOf(room.walls, takens)
+  const byWays = courses.reduce<Point[]>(
+    (all, { along, taken: { length } }) => [
+      ...all,
+      add(all.at(-1) ?? ORIGIN, scaled(along, length)),
+    ],
+    [ORIGIN],
+  )
   const walls = takens.map(
     ({ length }, i): Distance => ({ between: [i, (i + 1) % count], long: length }),
   )
   const diagonals = room.checks.flatMap((check) => diagonalOf(room, check) ?? [])
   const known = [...walls, ...diagonals.slice(0, count - 3)]
-  if (first === undefined || diagonals.length < count - 3) return null
+  if (diagonals.length < count - 3) return null
   const corners = new Map([
-    [0, point(0n, 0n)],
-    [1, scaled(first.along, first.taken.length)],
+    [0, ORIGIN],
+    [1, byWays[1] ?? ORIGIN],
   ])
   for (let round = 0; round < count; round += 1) {
     for (let corner = 0; corner < count; corner += 1) {
-      const place = corners.has(corner) ? null : placed(corner, corners, known)
+      const place = corners.has(corner) ? null : placed(corner, corners, known, byWays)
       if (place !== null) corners.set(corner, place)
     }
   }
   const ring = Array.from({ length: count }, (_, i) => corners.get(i))
   return ring.every((corner) => corner !== undefined) ? ring.map(rounded) : null
 }
+
+const ORIGIN = point(0n, 0n)
 
 function diagonalOf(room: Room, { kind, readings, phrases }: Check): Distance | null {
   const read = taken(readings, room.tape)
@@ -58,21 +80,23 @@ function cornerNamed({ walls }: Room, name: string): number | null {
   return found < 0 ? null : found
 }
 
-/** Where the distances from two placed corners meet; the ring runs clockwise. */
+/** Where the distances from two placed corners meet. */
 function placed(
   corner: number,
-  corners: Map<number, Point>,
+  corners: ReadonlyMap<number, Point>,
   known: readonly Distance[],
+  byWays: readonly Point[],
 ): Point | null {
-  const from = known.flatMap(({ between: [a, b], long }) => {
+  const [one, two] = known.flatMap(({ between: [a, b], long }) => {
     const other = a === corner ? b : b === corner ? a : null
     const at = other === null ? undefined : corners.get(other)
-    return other === null || at === undefined ? [] : [{ other, at, long }]
+    const rough = other === null ? undefined : byWays[other]
+    return at === undefined || rough === undefined ? [] : [{ at, long, rough }]
   })
-  const order = (place: number) => (place < corner ? place : place - 1000)
-  const [one, two] = from.sort((a, b) => order(a.other) - order(b.other))
-  if (one === undefined || two === undefined) return null
-  return meetingOnRight(one, two)
+  const rough = byWays[corner]
+  if (one === undefined || two === undefined || rough === undefined) return null
+  const isOnLeft = compare(cross(less(two.rough, one.rough), less(rough, one.rough)), ZERO) > 0
+  return meetingOf(one, two, isOnLeft)
 }
 
 interface Arc {
@@ -80,14 +104,14 @@ interface Arc {
   readonly long: Ratio
 }
 
-/** The corner of a triangle on the right of the way from one corner to the other. */
-function meetingOnRight(one: Arc, two: Arc): Point | null {
+/** The third corner of a triangle, on the left or right of the way from one corner to the other. */
+function meetingOf(one: Arc, two: Arc, isOnLeft: boolean): Point | null {
   const base = length(less(two.at, one.at))
-  const along = half(
-    minus(base, over(minus(times(two.long, two.long), times(one.long, one.long)), base)),
-  )
+  const longer = minus(times(two.long, two.long), times(one.long, one.long))
+  const along = half(minus(base, over(longer, base)))
   const square = minus(times(one.long, one.long), times(along, along))
   if (compare(square, ZERO) < 0) return null
   const way = unit(less(two.at, one.at))
-  return add(one.at, add(scaled(way, along), scaled(toRight(way), root(square))))
+  const side = isOnLeft ? toLeft(way) : toRight(way)
+  return add(one.at, add(scaled(way, along), scaled(side, root(square))))
 }

@@ -150,24 +150,21 @@ function doorwayPatches(
   const isSlider = line?.kind ? line.kind === 'slider' : near.one.isSliding && to === 'outside'
   const isInner = isIn[0] && isIn[1]
   if (isSlider && !isInner) return []
+  const isEnd = !isInner || isParted(doorway, floor, product)
+  if (isEnd && doorway.through === 0n) return []
   const isOutsideSlider = near.one.isSliding && to === 'outside'
   const isFinished = near.one.kind === 'pass-through' || near.isOpenSide || isOutsideSlider
-  const under = isFinished ? 0n : job.jambs
-  return dividedOpening(
-    passage(doorway, under),
-    isIn,
-    isInner && isParted(doorway, floor, product),
-    {
-      sideGap: isFinished ? product.gap : 0n,
-      endGap: endGap(lineAt(doorway, floor), product),
-    },
-  )
+  return dividedOpening(passage(doorway, isFinished ? 0n : job.jambs), isIn, isEnd, {
+    sideGap: isFinished ? product.gap : 0n,
+    endGap: endGap(line, product),
+  })
 }
 
 function isParted(doorway: Doorway, floor: Floor, product: Product): boolean {
-  const { from, to } = doorway.near
+  const { from, to, isOpenSide } = doorway.near
   return (
-    floor.breaks.some((place) => isOpening(place, doorway)) || breaksAt(minus(to, from), product)
+    floor.breaks.some((place) => isOpening(place, doorway)) ||
+    (!isOpenSide && breaksAt(minus(to, from), product))
   )
 }
 

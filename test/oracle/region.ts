@@ -263,3 +263,14 @@ export function extentOf(region: Region): {
     v: [ends.reduce(smaller), ends.reduce(larger)],
   }
 }
+
+/** The same region with x and y exchanged. */
+export function exchanged(region: Region): Region {
+  const sides = region.flatMap((slice) => {
+    const at = (line: Line, x: Ratio): Point => ({ x: heightAt(line, x), y: x })
+    const [a, b] = [at(slice.low, slice.from), at(slice.low, slice.to)]
+    const [c, d] = [at(slice.high, slice.to), at(slice.high, slice.from)]
+    return [a, b, c, d].map((from, i) => ({ from, to: [b, c, d, a][i] ?? from }))
+  })
+  return regionOf(sides, [])
+}

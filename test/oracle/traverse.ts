@@ -21,17 +21,22 @@ export interface Closing {
 
 /** Which way each wall takes you: you walk it with the wall on your left. */
 export function coursesOf(walls: readonly Wall[], takens: readonly Taken[]): readonly Course[] {
-  const courses: Course[] = []
-  for (const [i, wall] of walls.entries()) {
-    const along = alongOf(wall, courses.at(-1)?.along ?? point(1n, 0n))
-    const isFixed = wall.way !== 'slant' || along.x.n === 0n || along.y.n === 0n
-    const taken = takens[i]
-    if (taken) courses.push({ along, isFixed, taken })
+  const known = walls.findIndex(({ turn }) => turn === null)
+  const along: Point[] = []
+  for (let step = 0; step < walls.length; step += 1) {
+    const place = (known + step) % walls.length
+    const wall = walls[place]
+    if (wall) along[place] = alongOf(wall, along[(place + walls.length - 1) % walls.length])
   }
-  return courses
+  return walls.flatMap((wall, i): Course[] => {
+    const [way, taken] = [along[i], takens[i]]
+    if (!way || !taken) return []
+    const isFixed = wall.way !== 'slant' || way.x.n === 0n || way.y.n === 0n
+    return [{ along: way, isFixed, taken }]
+  })
 }
 
-function alongOf({ way, takes, turn }: Wall, before: Point): Point {
+function alongOf({ way, takes, turn }: Wall, before: Point = point(1n, 0n)): Point {
   const place = WAYS.indexOf(way)
   if (place >= 0) return eighth((place + 2) % 8)
   if (takes !== null) return unit(point(takes.east, takes.north))

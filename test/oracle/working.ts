@@ -11,7 +11,7 @@ import { patchesOf } from './patches.ts'
 import { cross, dot, type Point, point } from './point.ts'
 import type { PublishedFloor } from './published.ts'
 import { compare, floor as down, type Ratio, ratio, size, times } from './ratio.ts'
-import type { Region } from './region.ts'
+import { exchanged, type Region } from './region.ts'
 import { edgesOf, rimOf } from './rim.ts'
 import { type Run, runsOf } from './run.ts'
 
@@ -47,7 +47,7 @@ export function workOut(
   const ontoSeam = ontoSeams(covered, seam, product.width)
   const courses = coursesOf(ontoSeam, seam, product.width)
   const laying = laid(courses, published)
-  const longRuns = longestRuns(turned, covered, product)
+  const longRuns = longestRuns(ontoSeam, product)
   const breaches = [...breachesOf(courses, laying, product, published.doorways), ...longRuns]
   return { floor, product, rim, turned, runs, covered, courses, laying, breaches }
 }
@@ -59,23 +59,14 @@ function isOneWay(a: Point, b: Point): boolean {
 }
 
 /** The longest line inside what is covered, each way; the run along is found with u and v exchanged. */
-function longestRuns(
-  turned: readonly Side[],
-  covered: Region,
-  { longest }: Product,
-): readonly Breach[] {
-  const exchanged = coveredWithin(
-    turned.map((side) => ({ ...side, from: swapped(side.to), to: swapped(side.from) })),
-  )
-  const along = longestAcross(exchanged)
+function longestRuns(covered: Region, { longest }: Product): readonly Breach[] {
+  const along = longestAcross(exchanged(covered))
   const across = longestAcross(covered)
   return [
     ...(along ? runBreach('along', along.value, longest.along, [along.low, along.at]) : []),
     ...(across ? runBreach('across', across.value, longest.across, [across.at, across.low]) : []),
   ]
 }
-
-const swapped = ({ x, y }: Point): Point => ({ x: y, y: x })
 
 function runBreach(
   direction: 'along' | 'across',
