@@ -133,7 +133,7 @@ describe('rooms', () => {
 
   it('names that differ by accents only are warned of', () => {
     expect(said(`${HEAD}room café\nroom cafe\n`)).toEqual([
-      '6 warning names-alike: cafe and café on line 5 differ only by accents or the form of letters. If they are one room, write it one way.',
+      '6 warning names-alike: cafe and café on line 5 differ by accents only. If they are one room, write it one way.',
     ])
     expect(said(`${HEAD}room café\nroom cafe\u0301 2\n`)).toEqual([])
   })

@@ -222,7 +222,7 @@ describe('sizes that are none', () => {
   it.each([
     [
       'plank 0" x 48"',
-      '7 error size-of-nothing: 0" x 48" is no size for this plank. Write what the tape shows, or ? while it is still to be taken.',
+      '7 error size-of-nothing: 0" x 48" is no size for this plank. Its width and length stand on the box.',
     ],
     [
       'plank 7" x 21\'',

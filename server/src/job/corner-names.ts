@@ -2,7 +2,7 @@ import { message } from '../facts/message.ts'
 import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { unknownName } from './names.ts'
-import type { Outline } from './outline.ts'
+import { isUnsettled, type Outline } from './outline.ts'
 import { allOf, numberWord, said } from './sentence.ts'
 import { isWay } from './ways.ts'
 
@@ -20,7 +20,7 @@ export function cornerNamed(room: Outline, name: Name, binding: Binding): number
   const found = isWay(name.key) ? cornersBetween(room, name.key.split('-')) : []
   if (found.length === 1) return found[0]!
   const key = `corner ${room.name.key}: ${name.key}`
-  if (room.hasBrokenLine) return null
+  if (isUnsettled(room)) return null
   binding.sayOnce(key, name.span, () =>
     found.length > 1 ? several(room, name, found, binding) : unknownCorner(room, name, binding),
   )

@@ -90,8 +90,13 @@ export function hasUnreadInclude(
   return (
     messages.length > 0 ||
     includes.some(({ path }) => !read.has(path)) ||
-    tree.blocks.some(({ word, broken }) => broken && nearest(word, ['include']) !== null)
+    tree.blocks.some((block) => [block, ...block.under].some(mayBeInclude))
   )
+}
+
+/** A line that cannot be read and begins like an include, or holds the name of such a file. */
+function mayBeInclude({ word, text, broken }: Entry): boolean {
+  return broken && (nearest(word, ['include']) !== null || `${word} ${text}`.includes('.floor'))
 }
 
 /** How a file is called in a message: by its path from the root's folder. */

@@ -1,11 +1,12 @@
 import { keyOf } from '../language/name.ts'
 import type { Entry, Tree } from '../language/tree.ts'
 import { WORDS } from '../language/words.ts'
+import { allLines } from './lines.ts'
 
 /**
  * Whether a name stood on a line that could not be read, whichever word of the line was damaged: of
- * column one, or one that lost its first word and so slid into the block above. What begins with such a
- * name may have been its closet.
+ * column one, one that lost its first word and so slid into the block above, or a closet's. What begins
+ * with such a name may have been its closet.
  */
 export function lostNames(files: readonly Tree[]): (key: string) => boolean {
   const lost = new Set<string>()
@@ -13,6 +14,8 @@ export function lostNames(files: readonly Tree[]): (key: string) => boolean {
     const astray = block.broken && !BLOCK_WORDS.includes(block.word) ? [block] : []
     for (const line of [...astray, ...block.under.filter(hasNoWord)])
       for (const key of runsOf(`${line.word} ${line.text}`)) lost.add(key)
+    const closets = allLines(block.under).filter(({ broken, word }) => broken && word === 'closet')
+    if (closets.length > 0) lost.add(keyOf(`${block.name?.text ?? ''} closet`))
   }
   return (key) => key.split(' ').some((_, i, words) => lost.has(words.slice(0, i + 1).join(' ')))
 }

@@ -108,13 +108,13 @@ export function nameTwice(kind: string, name: Name, first: Name, binding: Bindin
 
 function namesAlike(kind: string, name: Name, other: Name, binding: Binding): Message {
   const text =
-    `${said(name.text)} and ${said(other.text)} on ${binding.place(other.span, name.span)} differ only ` +
-    `by accents or the form of letters. If they are one ${kind}, write it one way.`
+    `${said(name.text)} and ${said(other.text)} on ${binding.place(other.span, name.span)} differ by accents ` +
+    `only. If they are one ${kind}, write it one way.`
   const related = [{ span: other.span, text: 'The other one.' }]
   return message('warning', 'names-alike', name.span, text, { related })
 }
 
-/** Combining marks taken off, by the Unicode decomposition: é and e are alike, and so are ｈ and h. */
+/** Combining marks taken off, by the Unicode decomposition: é and e are alike. */
 function withoutAccents(key: string): string {
-  return key.normalize('NFKD').replace(/\p{M}/gu, '')
+  return key.normalize('NFD').replace(/\p{M}/gu, '')
 }

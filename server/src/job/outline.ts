@@ -28,6 +28,11 @@ export interface Outline {
   readonly order: Order
 }
 
+/** What is still to be said or mended of its walls may settle what a name means. */
+export function isUnsettled({ hasBrokenLine, order }: Outline): boolean {
+  return hasBrokenLine || order !== 'comes round'
+}
+
 export interface NamedCorner {
   readonly name: Name
   /** Corner i is where wall i begins. */

@@ -12,7 +12,11 @@ export function sizeAllowed(measure: Measure, what: string, binding: Binding): b
     (figure.kind === 'length' && figure.nm <= 0) ||
     (figure.kind === 'size' && figure.nm.some((nm) => nm <= 0))
   if (!nothing) return true
-  const text = `${figure.text} is no size for this ${what}. Write what the tape shows, or ? while it is still to be taken.`
+  const help =
+    what === 'plank'
+      ? 'Its width and length stand on the box.'
+      : 'Write what the tape shows, or ? while it is still to be taken.'
+  const text = `${figure.text} is no size for this ${what}. ${help}`
   binding.say(message('error', 'size-of-nothing', measure.span, text))
   return false
 }

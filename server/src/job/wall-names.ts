@@ -3,7 +3,7 @@ import type { Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Wall } from './job.ts'
 import { unknownName } from './names.ts'
-import type { Outline } from './outline.ts'
+import { isUnsettled, type Outline } from './outline.ts'
 import { allOf, numberWord, oneOf, said } from './sentence.ts'
 import { isWay } from './ways.ts'
 
@@ -23,7 +23,7 @@ const PLAIN_USE: Use = {
 /**
  * The wall that a name means: its own name, else its way while the room has just one. Null, with a
  * message, when none or several are meant; null without one while a line of the room is broken, for
- * that line may be the wall, or the one that parts this room from the next.
+ * that line may be the wall or part this room from the next, and so while its walls do not come round.
  */
 export function wallNamed(
   room: Outline,
@@ -36,7 +36,7 @@ export function wallNamed(
   const found = isWay(name.key) ? (room.byWord.get(name.key) ?? []) : []
   const key = `wall ${room.name.key}: ${name.key}`
   if (found.length === 1) return found[0]!.index
-  if (room.hasBrokenLine) return null
+  if (isUnsettled(room)) return null
   binding.sayOnce(key, name.span, () =>
     found.length > 1 ? several(room, name, found, use, binding) : unknownWall(room, name, binding),
   )

@@ -38,6 +38,8 @@ export class Outline {
   private readonly reading: Reading
   private readonly lines: Line[] = []
   private readonly blocks: DraftBlock[] = []
+  /** The word of column one that is nearest to one that was typed. */
+  private readonly openings = new Map<string, string | null>()
   /** The last line that openings may stand under. */
   private wall: Draft | null = null
   /** The last line that may be taken again or remarked on. */
@@ -180,11 +182,20 @@ export class Outline {
 
   /** An unreadable line in column one opens a block all the same, so that its lines join no other. */
   private openBroken(raw: RawLine, word: string): void {
-    const near = nearest(word, wordsOf('file'))
+    const near = this.nearestOpening(word)
     const opens = near === null ? null : wordIn('file', near)?.word.opens
     const block = brokenBlock(raw, word, opens ?? homesOf(word)[0] ?? null, this.reading)
     this.lines.push(block.line)
     this.start(block)
+  }
+
+  /** A file that is no job may have a million of them, most alike. */
+  private nearestOpening(word: string): string | null {
+    const known = this.openings.get(word)
+    if (known !== undefined) return known
+    const near = nearest(word, wordsOf('file'))
+    this.openings.set(word, near)
+    return near
   }
 
   private start(block: DraftBlock): void {
@@ -258,7 +269,7 @@ export class Outline {
 }
 
 /** One slip can spoil every phrase of its line; more than this about one line helps nobody. */
-const MOST_PER_LINE = 3
+const MOST_PER_LINE = 2
 
 function sparing(reading: Reading): Reading {
   let left = MOST_PER_LINE

@@ -23,7 +23,8 @@ export function parse(file: string, text: string): Tree {
     if (messages.length <= MOST_MESSAGES) messages.push(said)
   }
   const raw = splitLines(text)
-  const reading: Reading = { file, text, tape: tapeOptionsOf(file, text, raw), say }
+  const isFull = (): boolean => messages.length > MOST_MESSAGES
+  const reading: Reading = { file, text, tape: tapeOptionsOf(file, text, raw), say, isFull }
   const outline = new Outline(reading)
   const conflicts = findConflicts(text, raw)
   let next = 0
@@ -36,8 +37,26 @@ export function parse(file: string, text: string): Tree {
     if (conflict !== undefined && index === conflict.last) next += 1
   }
   const { lines, blocks } = outline.finish()
-  return { file, text, lines, blocks, messages: cut(messages) }
+  return { file, text, lines, blocks, messages: folded(cut(messages)) }
 }
+
+/** As many figures without a unit are no slips but one cause: the units line. */
+const MANY_BARE = 3
+
+/** What is said of a figure without a unit, where a file has many: once, with the places of the others. */
+function folded(messages: readonly Message[]): readonly Message[] {
+  const bare = messages.filter(({ code }) => WITHOUT_UNIT.includes(code))
+  const [first, ...others] = bare
+  if (first === undefined || bare.length <= MANY_BARE) return messages
+  const related = others.slice(0, MOST_RELATED).map(({ span }) => ({ span, text: 'Here too.' }))
+  const text = `${first.text} The same holds for ${others.length} more in this file.`
+  return messages.flatMap((one) =>
+    one === first ? [{ ...one, text, related }] : bare.includes(one) ? [] : [one],
+  )
+}
+
+const WITHOUT_UNIT: readonly string[] = ['length-two-ways', 'inch-mark-missing']
+const MOST_RELATED = 20
 
 function cut(messages: readonly Message[]): readonly Message[] {
   if (messages.length <= MOST_MESSAGES) return messages

@@ -83,6 +83,7 @@ export function sayWithoutBlock(placed: Placed): void {
 /** A word that is none of ours: the nearest is offered, and what it costs until then is said. */
 export function sayUnknown(placed: Placed, home: Home): void {
   const { word, raw, block, reading } = placed
+  if (reading.isFull()) return
   if (!/^\p{L}/u.test(word)) {
     sayNoWord(raw, reading)
     return

@@ -9,6 +9,8 @@ export interface Reading {
   readonly tape: TapeOptions
   /** Takes a message; false while the lines of an unreadable block are read in silence. */
   readonly say: (message: Message) => void
+  /** So much is said already that nothing more is kept: what it takes to say more is spared. */
+  readonly isFull: () => boolean
 }
 
 export function spanOf(reading: Reading, start: number, end: number): Span {

@@ -15,9 +15,12 @@ export function floorMessages(
   units: UnitStyle,
 ): Message[] {
   return [
-    ...parts.missing.map(({ name, room }) =>
-      message('incomplete', 'room-without-shape', name.span, withoutShape(floor, room)),
-    ),
+    // What keeps a broken room from its shape is an error of its own.
+    ...parts.missing
+      .filter(({ room }) => room.status !== 'broken')
+      .map(({ name, room }) =>
+        message('incomplete', 'room-without-shape', name.span, withoutShape(floor, room)),
+      ),
     ...emptyFloor(floor, parts, rim),
     ...roomsApart(floor, parts, units),
     ...edgesWithoutKind(floor, parts),
@@ -28,14 +31,9 @@ export function floorMessages(
 function withoutShape(floor: Floor, { room, status }: SurveyedRoom): string {
   const name = room.name.text
   const left = `Floor ${floor.name.text} is not complete without it.`
-  switch (status) {
-    case 'not measured':
-      return `${name} is not measured: no walls are written below "room ${name}". ${left}`
-    case 'unfinished':
-      return `${name} has no shape yet: a reading is still to come. ${left}`
-    default:
-      return `${name} has no shape until its lines are mended. ${left}`
-  }
+  return status === 'not measured'
+    ? `${name} is not measured: no walls are written below "room ${name}". ${left}`
+    : `${name} has no shape yet: a reading is still to come. ${left}`
 }
 
 /** A list without rooms, or with a name that cannot be used, is asked for where it is read. */
