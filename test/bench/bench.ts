@@ -1,4 +1,6 @@
-// `npm run bench`: how long each stage of each example takes, and the command from a cold start.
+// `npm run bench`: how long each stage of each example takes, the command from a cold start, how the
+// time grows with the walls, and the worst that long and short texts ask for. With an argument only the
+// tables whose name begins so, and of those only the shapes whose name has the second: `growth comb`.
 import { spawnSync } from 'node:child_process'
 import { globSync, readFileSync } from 'node:fs'
 import { basename } from 'node:path'
@@ -9,8 +11,10 @@ import { parse } from '../../server/src/language/parse.ts'
 import { estimateText } from '../../server/src/report/text/estimate.ts'
 import { survey } from '../../server/src/survey/survey-job.ts'
 import { calibration } from './calibrate.ts'
-import { growthRows } from './growth.ts'
+import { growthTables } from './growth.ts'
+import { largeTable } from './large.ts'
 import { medianOfFive, WARM } from './median.ts'
+import { smallTable } from './small.ts'
 import { ms, table } from './table.ts'
 
 const COMMAND = 'dist/floorscribe.mjs'
@@ -45,27 +49,40 @@ function cold(args: readonly string[]): number {
   return medianOfFive(() => spawnSync(process.execPath, args, { stdio: 'ignore' }))
 }
 
-const { texts, roots } = readExamples()
-console.log(
-  `Medians of five, the stages warm after ${WARM} runs. Node ${process.versions.node}; calibration ${ms(calibration())}.\n`,
-)
-console.log(
-  table(
+function examplesTable(): string {
+  const { texts, roots } = readExamples()
+  return table(
     ['job', 'pieces', 'parse', 'bind', 'survey', 'lay and count', 'whole estimate'],
     roots.map((root) => stageRow(texts, root)),
-  ),
-)
-console.log(
-  table(
+  )
+}
+
+function coldTable(): string {
+  const estimates = readExamples().roots.map((root) => [
+    `floorscribe estimate ${root}`,
+    ms(cold([COMMAND, 'estimate', `examples/${root}`])),
+  ])
+  return table(
     ['from a cold start', 'time'],
     [
       ['node -e 0', ms(cold(['-e', '0']))],
       ['floorscribe --version', ms(cold([COMMAND, '--version']))],
-      ...roots.map((root) => [
-        `floorscribe estimate ${root}`,
-        ms(cold([COMMAND, 'estimate', `examples/${root}`])),
-      ]),
+      ...estimates,
     ],
-  ),
+  )
+}
+
+const TABLES: ReadonlyMap<string, (only: string) => string> = new Map([
+  ['examples', examplesTable],
+  ['cold', coldTable],
+  ['small', smallTable],
+  ['growth', growthTables],
+  ['large', largeTable],
+])
+
+const [wanted = '', only = ''] = process.argv.slice(2)
+console.log(
+  `Medians of five, the stages of examples warm after ${WARM} runs; growth, short and large texts in ` +
+    `this thread's own time. Node ${process.versions.node}; calibration ${ms(calibration())}.\n`,
 )
-console.log(table(['walls doubled', '5 000', '10 000', 'ratio, at most 2.6'], growthRows(5000)))
+for (const [name, print] of TABLES) if (name.startsWith(wanted)) console.log(print(only))

@@ -1,36 +1,52 @@
-import { bind } from '../../server/src/job/bind.ts'
-import { parse } from '../../server/src/language/parse.ts'
-import { survey } from '../../server/src/survey/survey-job.ts'
-import { medianOfFive } from './median.ts'
-import { ms } from './table.ts'
+import { work } from './clock.ts'
+import { median } from './median.ts'
+import { SHAPES, type Shape } from './shapes.ts'
+import { stagesOf } from './stages.ts'
+import { ms, table } from './table.ts'
 
-/** A room with a tooth for every four walls: as many walls as wished, and it closes. */
-function comb(teeth: number): string {
-  const tooth = `  north       2' 0"\n  east        5' 0"\n  north       2' 0"\n  west        5' 0"\n`
-  const rest = `  north       2' 0"\n  east        20' 0"\n  south       ${4 * teeth + 2}' 0"\n  west        20' 0"\n`
-  return `floorscribe 1\njob Comb\nunits feet-inches\ntape 1/16"\n\nroom comb\n${tooth.repeat(teeth)}${rest}`
+const WALLS = [625, 1250, 2500, 5000, 10_000]
+
+/** What a doubling of the walls may cost. */
+const MOST = 2.6
+
+/** Of times shorter than this, in milliseconds, a ratio says nothing. */
+const LEAST_TIME = 4
+
+const ROUNDS = 5
+
+/** How the time of each stage grows as the walls double: a table for each shape. */
+export function growthTables(only = ''): string {
+  const shapes = SHAPES.filter(({ name }) => name.includes(only))
+  return shapes.map(growthTable).join('\n')
 }
 
-/** How the time grows when the walls double: a row for each stage, t(n), t(2n) and their ratio. */
-export function growthRows(walls: number): string[][] {
-  const [small, large] = [walls / 4, walls / 2].map((teeth) => comb(teeth))
-  const jobOf = (text: string) => bind([parse('comb.floor', text)], 'comb.floor').job
-  const [jobSmall, jobLarge] = [jobOf(small!), jobOf(large!)]
-  return [
-    growth(
-      'parse',
-      () => parse('comb.floor', small!),
-      () => parse('comb.floor', large!),
-    ),
-    growth(
-      'survey',
-      () => survey(jobSmall),
-      () => survey(jobLarge),
-    ),
-  ]
+function growthTable({ name, text }: Shape): string {
+  const jobs = WALLS.map((walls) => stagesOf(text(walls)))
+  const rows = jobs[0]!.map((stage, i) => {
+    const times = timesOf(jobs.map((stages) => stages[i]!.run))
+    const middles = times.map(median)
+    return [
+      stage.name,
+      ...middles.map(ms),
+      worst(middles),
+      worst(times.map((each) => Math.min(...each))),
+    ]
+  })
+  return table([name, ...WALLS.map(String), `ratio, at most ${MOST}`, 'of least times'], rows)
 }
 
-function growth(stage: string, small: () => unknown, large: () => unknown): string[] {
-  const [before, after] = [medianOfFive(small, 3), medianOfFive(large, 3)]
-  return [stage, ms(before), ms(after), (after / before).toFixed(2)]
+/** The sizes in turn, round after round, so that what disturbs one disturbs all; the first is not counted. */
+function timesOf(runs: readonly (() => unknown)[]): readonly (readonly number[])[] {
+  const rounds = Array.from({ length: ROUNDS + 1 }, () => runs.map(work))
+  return runs.map((_, size) => rounds.slice(1).map((round) => round[size]!))
+}
+
+/** The largest ratio of a time to that of half the walls. */
+function worst(times: readonly number[]): string {
+  const ratios = times
+    .slice(1)
+    .flatMap((time, i) => (times[i]! < LEAST_TIME ? [] : [time / times[i]!]))
+  if (ratios.length === 0) return '-'
+  const most = Math.max(...ratios)
+  return `${most.toFixed(2)}${most > MOST ? ' !' : ''}`
 }

@@ -35,7 +35,13 @@ function comb(walls: number): string {
   ]
   const tops = Array.from({ length: teeth }, (_, i) => along(2 * i))
   const end = 2 * teeth * FOOT
-  return oneRoom([...tops.flat(), [end, 0], [end + FOOT, 0], [end + FOOT, -5 * FOOT], [0, -5 * FOOT]])
+  return oneRoom([
+    ...tops.flat(),
+    [end, 0],
+    [end + FOOT, 0],
+    [end + FOOT, -5 * FOOT],
+    [0, -5 * FOOT],
+  ])
 }
 
 /** A corridor wound into itself, on ever the same ground: the more walls, the narrower. */
@@ -63,11 +69,7 @@ function staircase(walls: number): string {
       [x + (i + 1) * FOOT, y - i * FOOT],
     ]).flat()
   const foot = steps * FOOT
-  return oneRoom([
-    ...flight(0, 0),
-    [foot, -foot],
-    ...flight(-4 * FOOT, -2 * FOOT).toReversed(),
-  ])
+  return oneRoom([...flight(0, 0), [foot, -foot], ...flight(-4 * FOOT, -2 * FOOT).toReversed()])
 }
 
 /** Spikes with right angles round a middle: hardly a wall level or upright. */
@@ -127,7 +129,11 @@ function hall(walls: number): string {
     (_, i) => `    door      2' 0", ${7 * i + 2}' 0" from left, to room ${i + 2}\n`,
   )
   const rooms = Array.from({ length: count }, (_, i) =>
-    rectangle(`room ${i + 2}`, [6, 5], ['', '', `    door      2' 0", to room 1, 2' 0" from right\n`, '']),
+    rectangle(
+      `room ${i + 2}`,
+      [6, 5],
+      ['', '', `    door      2' 0", to room 1, 2' 0" from right\n`, ''],
+    ),
   )
   const first = rectangle('room 1', [7 * count, 4], [doors.join(''), '', '', ''])
   return manyRooms([first, ...rooms], count + 1)

@@ -1,0 +1,17 @@
+import { setFlagsFromString } from 'node:v8'
+import { runInNewContext } from 'node:vm'
+
+setFlagsFromString('--expose-gc')
+const collect = runInNewContext('gc') as () => void
+
+/**
+ * Milliseconds of this thread's own work, so that other processes on the machine do not count. What
+ * earlier runs left in memory is cleared away first, outside the clock.
+ */
+export function work(run: () => unknown): number {
+  collect()
+  const before = process.threadCpuUsage()
+  run()
+  const { user, system } = process.threadCpuUsage(before)
+  return (user + system) / 1000
+}
