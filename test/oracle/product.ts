@@ -1,6 +1,7 @@
 // The one file that touches the product: it runs it and hands over what is published.
 import { compile } from '../../server/src/compile.ts'
 import type { Quantity, Result } from './agreement.ts'
+import { blocksOf, nameKey } from './lines.ts'
 
 export interface Surveyed {
   readonly room: string
@@ -23,10 +24,12 @@ export function compiled(files: ReadonlyMap<string, string>, root: string): Comp
   const result = compile(new Map(files), root)
   if ('missing' in result) throw new Error(`without ${result.missing.join(', ')}`)
   const { survey, floors, takeoff, messages } = result
-  const text = files.get(root) ?? ''
-  const isAt = (floor: string, at: number) => {
-    const heads = [...text.matchAll(/^floor (.*)$/gm)].filter(({ index }) => index <= at)
-    return heads.at(-1)?.[1]?.trim() === floor
+  const isAt = (
+    floor: string,
+    { file, start }: { readonly file: string; readonly start: number },
+  ) => {
+    const head = blocksOf(file, files.get(file)?.slice(start) ?? '')[0]?.head.rest ?? ''
+    return nameKey(head) === floor
   }
   const quantitiesOf = (all: readonly Quantity[]) =>
     all.map(({ key, room, unit, value }) => ({ key, room, unit, value }))
@@ -42,7 +45,7 @@ export function compiled(files: ReadonlyMap<string, string>, root: string): Comp
     orders: new Map(takeoff.products.map((one) => [one.product, quantitiesOf(one.quantities)])),
     isLineMoved: (floor) =>
       messages.some(
-        ({ code, span }) => code === 'line-moved' && span !== null && isAt(floor, span.start),
+        ({ code, span }) => code === 'line-moved' && span !== null && isAt(floor, span),
       ),
   }
 }
