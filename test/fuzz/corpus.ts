@@ -5,11 +5,14 @@ import { fences } from '../language/page.ts'
 
 const ERRORS = new URL('../errors/', import.meta.url)
 
-/** The small files that provoke a message each; `=== kitchen.floor` starts another file of the same job. */
-const errors = readdirSync(ERRORS)
+/** The codes that a small file provokes each. */
+export const PROVOKED: readonly string[] = readdirSync(ERRORS)
   .filter((name) => name.endsWith('.floor'))
+  .map((name) => name.slice(0, -'.floor'.length))
   .sort()
-  .map((name) => readFileSync(new URL(name, ERRORS), 'utf8'))
+
+/** Those files; `=== kitchen.floor` starts another file of the same job. */
+const errors = PROVOKED.map((code) => readFileSync(new URL(`${code}.floor`, ERRORS), 'utf8'))
 
 /** The reference page's own, without those that only their length makes wrong. */
 const page = fences.map(({ text }) => text).filter((text) => text.length < 6000)

@@ -28,7 +28,13 @@ export function textOf(target: Target, seed: number, run: number): string {
   return mutant(target.corpus, dice(seed * 7_919 + run))
 }
 
-/** Runs `count` texts from number `from` on, and adds what they came to. Keeps no text that is sound. */
+/**
+ * Runs `count` texts from number `from` on, and adds what they came to. Keeps no text that is sound:
+ * keeping those that reach new blocks of the source (V8's block coverage) was tried and does not pay.
+ * Counting blocks makes a run 2.4 times as long, and reading them costs 4 to 8 ms more. Blocks reached
+ * by the parser in 8 seconds of work: 942 of blind texts, about 936 of guided ones; by whole jobs in
+ * 21 seconds: 4001 of the first third of the blind texts, 3959 of guided ones.
+ */
 export function fuzz(
   target: Target,
   { seed, from, count, timed }: Stretch,
@@ -64,8 +70,8 @@ function tried(
     const ms = worked() - started
     if (ms > tally.slowest.ms) tally.slowest = { ms, run }
     for (const code of new Set(ran.codes)) tally.codes.set(code, (tally.codes.get(code) ?? 0) + 1)
-    if (ran.pieces > 0) tally.laid += 1
+    if (ran.size.pieces > 0) tally.laid += 1
     ran.hold()
-    if (timed) holdSpeed(target, text, ms, ran.pieces)
+    if (timed) holdSpeed(target, text, ms, ran.size)
   })
 }

@@ -19,7 +19,7 @@ export function faultIn(target: Target, text: string, { timed }: { timed: boolea
     const ran = target.run(text)
     const ms = worked() - started
     ran.hold()
-    if (timed) holdSpeed(target, text, ms, ran.pieces)
+    if (timed) holdSpeed(target, text, ms, ran.size)
   })
 }
 

@@ -2,12 +2,15 @@
 import { parseArgs } from 'node:util'
 import { ms, table } from '../bench/table.ts'
 import { codesIn } from '../errors/codes.ts'
+import { PROVOKED } from './corpus.ts'
 import { emptyTally, fuzz, type Tally } from './fuzz.ts'
 import { keep } from './kept.ts'
 import { JOB, PARSER, type Target } from './targets.ts'
 
-/** Every folder of the source that says something. */
-const ALL_CODES = codesIn('language', 'units', 'job', 'survey', 'layout', 'takeoff')
+/** Every message: those with a file that provokes them, and those that stand in the source. */
+const ALL_CODES = [
+  ...new Set([...PROVOKED, ...codesIn('language', 'units', 'job', 'survey', 'layout', 'takeoff')]),
+].sort()
 
 /** Texts between two looks at the clock: a second or less. */
 const BATCH = { parser: 500, job: 10 }

@@ -1,6 +1,7 @@
 import { FILES, JOBS } from './corpus.ts'
 import { holdJobPromises, runJob } from './job-promises.ts'
 import { holdParserPromises, runParser } from './parser-promises.ts'
+import type { Size } from './slow.ts'
 
 /** A part of the product that any text may be given to. */
 export interface Target {
@@ -14,8 +15,8 @@ export interface Target {
 export interface Ran {
   /** Message codes, for the tally. */
   readonly codes: readonly string[]
-  /** Pieces that were laid: a floor's own size, which no text is blamed for. */
-  readonly pieces: number
+  /** What was laid: a floor's own size, which no text is blamed for. */
+  readonly size: Size
   /** Holds the part's promises against what it gave. Breaks off with a fault. */
   readonly hold: () => void
 }
@@ -27,7 +28,7 @@ export const PARSER: Target = {
     const run = runParser(text)
     return {
       codes: run.tree.messages.map(({ code }) => code),
-      pieces: 0,
+      size: { pieces: 0, corners: 0 },
       hold: () => holdParserPromises(text, run),
     }
   },
@@ -41,7 +42,10 @@ export const JOB: Target = {
     const { messages, floors } = run.compiled
     return {
       codes: messages.map(({ code }) => code),
-      pieces: floors.reduce((sum, { published }) => sum + published.pieces.length, 0),
+      size: {
+        pieces: floors.reduce((sum, { published }) => sum + published.pieces.length, 0),
+        corners: floors.flatMap(({ net }) => net).reduce((sum, ring) => sum + ring.length, 0),
+      },
       hold: () => holdJobPromises(text, run),
     }
   },
