@@ -172,9 +172,13 @@ const WATCHED = new Script('watchedWork()')
 
 /**
  * Why the work fails, if it does; the part of it that waits for nothing is cut off after `timeout` ms. On
- * a machine that is busy with other things it gets longer, until it had half that time to itself.
+ * a machine that is busy with other things it gets longer, until it had `enough` ms to itself.
  */
-async function failureOf(work: () => unknown, timeout: number): Promise<string | undefined> {
+async function failureOf(
+  work: () => unknown,
+  timeout: number,
+  enough = timeout / 10,
+): Promise<string | undefined> {
   const before = process.cpuUsage()
   world.watchedWork = work
   try {
@@ -184,7 +188,7 @@ async function failureOf(work: () => unknown, timeout: number): Promise<string |
     const { code } = error as { code?: string }
     if (code !== 'ERR_SCRIPT_EXECUTION_TIMEOUT') return String(error)
     const had = process.cpuUsage(before).user / 1000
-    return had < timeout / 2 ? failureOf(work, 4 * timeout) : OUT_OF_TIME
+    return had < enough ? failureOf(work, 4 * timeout, enough) : OUT_OF_TIME
   }
 }
 
