@@ -144,6 +144,14 @@ describe('what is not ready', () => {
     expect(notes.some(({ text }) => /planks$/.test(text))).toBe(false)
   })
 
+  test('a dozen causes are written once each, and how many more there are', () => {
+    const causes = Array.from({ length: 30 }, (_, i) => `Cause ${i % 15}.`)
+    const notes = shapes('note', sceneOf({ ...house(), incompleteBecause: causes }))
+    const texts = notes.map(({ lettering }) => lettering.text)
+    expect(texts.filter((text) => text.startsWith('Cause'))).toEqual(causes.slice(0, 12))
+    expect(texts).toContain('and for 3 more causes')
+  })
+
   test('a room without a shape is named, not drawn', () => {
     const corners = [
       [0, 0],

@@ -46,10 +46,17 @@ function divide(column: Column): void {
   column.skip(0.6)
 }
 
+/** More causes would run down past the plan; the estimate has them all. */
+const MOST_CAUSES = 12
+
 function notFinal(column: Column, because: readonly string[]): void {
+  const causes = [...new Set(because)]
   column.skip(0.6)
   column.write('NOT FINAL', 1.1, 'alarm')
-  for (const reason of because) column.write(reason, 0.8, 'alarm')
+  for (const cause of causes.slice(0, MOST_CAUSES)) column.write(cause, 0.8, 'alarm')
+  const more = causes.length - MOST_CAUSES
+  if (more > 0)
+    column.write(`and for ${more} more ${more === 1 ? 'cause' : 'causes'}`, 0.8, 'alarm')
 }
 
 function floorLines(
