@@ -57,14 +57,15 @@ export interface Balance {
   readonly last: Ratio
 }
 
-export function balanceOf(most: Ratio, varies: Ratio, { width, narrowestRip }: Product): Balance {
+export function balanceOf(clear: Ratio, varies: Ratio, { width, narrowestRip }: Product): Balance {
   const plank = ratio(width)
-  const whole = floor(over(most, plank))
-  const rest = minus(most, ratio(whole * width))
+  const whole = floor(over(clear, plank))
+  const rest = minus(clear, ratio(whole * width))
   if (rest.n === 0n) return { full: whole - 2n, first: plank, last: plank }
-  if (whole === 0n) return { full: 0n, first: most, last: most }
+  if (whole === 0n) return { full: 0n, first: clear, last: clear }
   const shared = plus(plank, rest)
   const wished = larger(half(shared), plus(ratio(narrowestRip), varies))
-  const last = smaller(smaller(wished, plank), minus(shared, ratio(narrowestRip)))
+  const most = larger(minus(shared, ratio(narrowestRip)), half(shared))
+  const last = smaller(smaller(wished, plank), most)
   return { full: whole - 1n, first: minus(shared, last), last }
 }

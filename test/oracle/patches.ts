@@ -60,9 +60,9 @@ const END = (3n * INCH) / 8n
 /** A room's outline, with what the floor meets at each wall. */
 function roomPatch(room: Placed, house: House, floor: Floor, product: Product): Patch {
   const sides = outlineOf(room).map(({ from, to, place, alcove }): Side => {
-    const own = metAt(room, place, floor, product)
+    const own = alcove > 0 ? metInAlcove(room, place, product) : metAt(room, place, floor, product)
     const wall = own.wall === null ? null : { ...own.wall, place: place + alcove * ALCOVES }
-    const beyond = metBeyond(room, place, house, floor, product)
+    const beyond = alcove > 0 ? {} : metBeyond(room, place, house, floor, product)
     return { ...own, wall, from, to, ...beyond }
   })
   return { isFloor: true, sides }
@@ -91,6 +91,16 @@ function metAt(
     wall: wall?.isStair ? null : { room: key, place },
     isBreak: false,
   }
+}
+
+/** An alcove is finished as the room's base line says, whatever its wall is. */
+function metInAlcove(
+  { shape }: Placed,
+  place: number,
+  { gap }: Product,
+): Omit<Side, 'from' | 'to'> {
+  const { key } = shape.room
+  return { gap, trim: key, wall: { room: key, place }, isBreak: false }
 }
 
 function baseKind(fate: 'kept' | 'off and back' | 'new' | 'none' | null): Kind | null {
