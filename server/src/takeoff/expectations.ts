@@ -6,9 +6,16 @@ import type { Quantity, Takeoff } from './takeoff.ts'
 
 /** Holds each `expect` line against the numbers; a difference beyond its margin is an error. */
 export function unmetExpectations(job: Job, counted: Takeoff): readonly Message[] {
+  // Of two floors or products with one name the first has it.
+  const floors = new Map(counted.floors.map((one) => [one.floor, one] as const).toReversed())
+  const products = new Map(
+    counted.products.map((one) => [one.product.toLowerCase(), one] as const).toReversed(),
+  )
   return job.floors.flatMap((floor) =>
     floor.expects.flatMap((expected) => {
-      const found = foundFor(expected, floor.name.text, floor.product?.text ?? '', counted)
+      const ofFloor = floors.get(floor.name.text)?.quantities ?? []
+      const bought = products.get((floor.product?.text ?? '').toLowerCase())?.quantities ?? []
+      const found = foundFor(expected, ofFloor, bought)
       return found?.value && isOutside(found.value, expected) ? [unmet(expected, found)] : []
     }),
   )
@@ -16,17 +23,12 @@ export function unmetExpectations(job: Job, counted: Takeoff): readonly Message[
 
 function foundFor(
   expected: Expectation,
-  floor: string,
-  product: string,
-  counted: Takeoff,
+  ofFloor: readonly Quantity[],
+  bought: readonly Quantity[],
 ): Quantity | undefined {
-  const ofFloor = counted.floors.find((one) => one.floor === floor)?.quantities ?? []
   switch (expected.what) {
-    case 'boxes': {
-      const key = product.toLowerCase()
-      const bought = counted.products.find((one) => one.product.toLowerCase() === key)
-      return bought?.quantities.find((quantity) => quantity.key === 'boxes')
-    }
+    case 'boxes':
+      return bought.find((quantity) => quantity.key === 'boxes')
     case 'planks':
       return ofFloor.find((quantity) => quantity.key === 'planks')
     default:
