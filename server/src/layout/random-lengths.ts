@@ -10,8 +10,10 @@ import { priceOf, woodFor } from './wood.ts'
 /** Places beside neighbours' joints at which a run may begin: only a comb of a floor offers more. */
 const MOST_NEAR = 48
 
-/** How many part-laid stretches are followed at once. */
+/** How many part-laid stretches are followed at once: six, and fewer where each goes on in many lengths. */
 const BEAM = 6
+const LEAST_BEAM = 2
+const MOST_AT_ONCE = 48
 
 /** A stretch laid from its left end up to a joint: a list back to the wall, shared by all that go on. */
 interface PartLaid {
@@ -42,7 +44,7 @@ export function jointRandomLengths(laying: Laying, place: Place): Jointing {
       if (whole !== null && (best === null || isBetter(whole, best))) best = whole
       next.push(...extended(laying, place, part))
     }
-    beam = narrowed(place, next, best)
+    beam = narrowed(place, next, best, beamOf(rules))
   }
   if (best !== null) found.push(jointingOf(place, best.before, rules))
   return found.length === 0 ? unaligned(laying, place) : fewest(laying, place, found)
@@ -76,6 +78,7 @@ function narrowed(
   place: Place,
   parts: readonly PartLaid[],
   best: PartLaid | null,
+  most: number,
 ): readonly PartLaid[] {
   // From the stretch's own end, so that where the house lies does not tell in the last digits.
   const rank = (part: PartLaid) => part.cost - (part.at - place.from)
@@ -84,10 +87,14 @@ function narrowed(
     .sort((a, b) => a.breaches - b.breaches || rank(a) - rank(b) || a.at - b.at)
   const kept: PartLaid[] = []
   for (const part of sorted) {
-    if (kept.length === BEAM) break
+    if (kept.length === most) break
     if (!kept.some((each) => each.at === part.at)) kept.push(part)
   }
   return kept
+}
+
+function beamOf({ lengths }: PlankRules): number {
+  return Math.max(LEAST_BEAM, Math.min(BEAM, Math.floor(MOST_AT_ONCE / lengths.length)))
 }
 
 /** The stretch with one last piece up to its right end, where a plank is long enough for it. */
