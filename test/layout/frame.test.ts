@@ -39,4 +39,18 @@ describe('the frame of a run', () => {
       { seed: 20261125, numRuns: 500 },
     )
   })
+
+  test('rounds two corners alike wherever the house lies, from the middle of its floor', () => {
+    const frame = { east: 3, north: 7 }
+    const way = (by: number) => {
+      const [a, b] = [0, 1].map((i) =>
+        intoFrame(frame, { x: 1001 * i + by, y: 777 * i - by }, { x: 500.5 + by, y: 388.5 - by }),
+      )
+      return [b!.x - a!.x, b!.y - a!.y]
+    }
+    const moved = Array.from({ length: 40 }, (_, i) => way(i * 12_345_678_901))
+    expect(new Set(moved.map(String)).size).toBe(1)
+    const [u, v] = moved[0]!
+    expect(Math.abs(Math.hypot(u!, v!) - Math.hypot(1001, 777))).toBeLessThan(1.5)
+  })
 })

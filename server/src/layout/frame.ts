@@ -19,12 +19,21 @@ export function isQuarterTurn(frame: Frame): boolean {
   return frame.east === 0 || frame.north === 0
 }
 
-/** Plan to frame, rounded once to whole nanometres (half to even); exact for quarter turns. */
-export function intoFrame(frame: Frame, point: Point): Point {
+/** The plan's origin, about which the frame is turned. */
+const ORIGIN: Point = { x: 0, y: 0 }
+
+/**
+ * Plan to frame, rounded once to whole nanometres (half to even); exact for quarter turns. What is
+ * rounded is the way from `about` (in whole or half nanometres), so that corners round alike wherever
+ * the house lies.
+ */
+export function intoFrame(frame: Frame, point: Point, about: Point = ORIGIN): Point {
   const { east, north } = unit(frame)
+  const centre = isQuarterTurn(frame) ? ORIGIN : about
+  const [x, y] = [point.x - centre.x, point.y - centre.y]
   return {
-    x: roundToNm(point.x * east + point.y * north),
-    y: roundToNm(point.y * east - point.x * north),
+    x: roundToNm(centre.x * east + centre.y * north) + roundToNm(x * east + y * north),
+    y: roundToNm(centre.y * east - centre.x * north) + roundToNm(y * east - x * north),
   }
 }
 

@@ -1,6 +1,7 @@
 import { twiceAreaOf } from '../geometry/exact.ts'
 import type { FloorArea } from './floor-area.ts'
 import { type Frame, intoFrame } from './frame.ts'
+import { middleOf } from './middle.ts'
 import type { PlankRules } from './problem.ts'
 
 /** No floor in a house takes more planks; beyond it only a slip in the text would. */
@@ -24,8 +25,9 @@ export function takesTooManyPlanks(area: FloorArea, rules: PlankRules): boolean 
  */
 export function hasTooManyPieces(area: FloorArea, frame: Frame, rules: PlankRules): boolean {
   const { shortest, width } = leastPlank(rules)
+  const middle = middleOf(area)
   const pieces = area.rim.reduce((sum, edge) => {
-    const [from, to] = [intoFrame(frame, edge.from), intoFrame(frame, edge.to)]
+    const [from, to] = [intoFrame(frame, edge.from, middle), intoFrame(frame, edge.to, middle)]
     return sum + (Math.abs(to.x - from.x) / shortest + Math.abs(to.y - from.y) / width) / 2
   }, 0)
   return pieces > MOST_PLANKS + PIECES_FOR_A_WALL * area.rim.length

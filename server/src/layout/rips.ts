@@ -2,6 +2,7 @@ import type { Nm } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
 import type { FloorArea, RimEdge } from './floor-area.ts'
 import { type Frame, intoFrame } from './frame.ts'
+import { middleOf } from './middle.ts'
 import { aboveSeam, ON_THE_SEAM } from './seams.ts'
 
 /** A wall that the planks run along, where the floor ends in front of it: its gap is taken off. */
@@ -56,9 +57,10 @@ export function wholeWalls(walls: readonly WallAlong[]): readonly WallWhole[] {
 }
 
 function edgesAlong(area: FloorArea, frame: Frame): WallAlong[] {
+  const middle = middleOf(area)
   return area.rim.flatMap((edge) => {
-    const from = intoFrame(frame, edge.from)
-    const to = intoFrame(frame, edge.to)
+    const from = intoFrame(frame, edge.from, middle)
+    const to = intoFrame(frame, edge.to, middle)
     const run = to.x - from.x
     const rise = to.y - from.y
     if (run === 0 || Math.abs(rise) > Math.abs(run)) return []

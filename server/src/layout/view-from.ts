@@ -1,6 +1,7 @@
 import type { Nm } from '../units/length.ts'
 import type { FloorArea, RimEdge } from './floor-area.ts'
 import { type Frame, intoFrame } from './frame.ts'
+import { middleOf } from './middle.ts'
 import type { WallAlong } from './rips.ts'
 
 /** A wall of the floor and the frame in which one faces it, from the left or seen in a mirror. */
@@ -20,8 +21,9 @@ export interface Standpoint {
 export function viewFrom(area: FloorArea, standpoint: Standpoint): readonly Nm[] {
   const { frame, inMirror } = standpoint
   const { u, v } = standing(standpoint)
+  const middle = middleOf(area)
   const see = (point: Parameters<typeof intoFrame>[1]): readonly Nm[] => {
-    const { x, y } = intoFrame(frame, point)
+    const { x, y } = intoFrame(frame, point, middle)
     return [(inMirror ? 0 - x : x) - u, v - y]
   }
   const room = standpoint.wall[0]?.room

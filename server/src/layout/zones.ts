@@ -2,6 +2,7 @@ import { boxOf } from '../geometry/ring.ts'
 import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import type { FloorArea } from './floor-area.ts'
 import { type Frame, intoFrame } from './frame.ts'
+import { middleOf } from './middle.ts'
 import type { Band, Interval } from './problem.ts'
 import type { PublishedZone } from './published.ts'
 
@@ -14,9 +15,10 @@ export const CLEAR_OF_DOORWAY: Nm = 6 * NM_PER_INCH
  * doorways that a plank can span.
  */
 export function zonesOf(area: FloorArea, frame: Frame, longest: Nm): PublishedZone[] {
+  const middle = middleOf(area)
   return area.doorways
     .map(({ label, ring }) => {
-      const box = boxOf(ring.map((point) => intoFrame(frame, point)))
+      const box = boxOf(ring.map((point) => intoFrame(frame, point, middle)))
       return {
         doorway: label,
         from: box.west - CLEAR_OF_DOORWAY,
