@@ -40,14 +40,17 @@ beforeAll(async () => {
 
 describe('the same text gives the same bytes', () => {
   test('there is enough to compare', () => {
+    expect(new Set(ENVIRONMENTS.map(({ row }) => row)).size).toBe(ENVIRONMENTS.length)
     expect(ENVIRONMENTS.length).toBeGreaterThanOrEqual(60)
     expect(expected.size).toBe(POOL.length * OUTPUTS)
     const drawings = [...expected].filter(([key]) => key.endsWith(': drawing'))
     expect(new Set(drawings.map(([, digest]) => digest)).size).toBeGreaterThan(10)
   })
 
-  const rows = ENVIRONMENTS.map((environment, index) => ({ environment, index }))
-  test.concurrent.for(rows)('$environment.row', PATIENT, async ({ environment, index }) => {
+  const rows = ENVIRONMENTS.map(
+    (environment, index) => [environment.row, environment, index] as const,
+  )
+  test.concurrent.for(rows)('%s', PATIENT, async ([_, environment, index]) => {
     const jobs = Array.from({ length: EACH }, (_, n) => POOL[(index * EACH + n) % POOL.length]!)
     const began = Date.now()
     const answer = await runIn(lab, environment, jobs)
