@@ -116,7 +116,7 @@ describe('obstacles', () => {
     ],
     [
       "column 8\" round, 3' from east, 4' from west, 2' from north",
-      'error place-not-clear: east and west and north do not place this column: two distances are needed, from walls that are not in line and do not face each other.',
+      'error place-not-clear: east, west and north do not place this column: two distances are needed, from walls that are not in line and do not face each other.',
     ],
     [
       "column 0\" round, 3' from east, 4' from north",

@@ -5,6 +5,7 @@ import type { Obstacle, Reading } from './job.ts'
 import type { Outline } from './outline.ts'
 import { lengthIn, measureOf, nameOf, phrasesOf } from './phrases.ts'
 import { readingOf, readingsOfSize, sizeReading } from './reading.ts'
+import { allOf } from './sentence.ts'
 import { sizeAllowed } from './sizes.ts'
 import { wallNamed } from './wall-names.ts'
 import { eighths, isWay } from './ways.ts'
@@ -96,7 +97,7 @@ function sayWhereLacking(room: Outline, line: Entry, from: Distances, binding: B
     const text = `Where is this ${line.word}? Write how far its nearest faces are from two walls that meet, such as ${binding.samples('4\' 0" from west, 3\' 2" from north')}.`
     binding.say(message('incomplete', 'place-not-said', line.line.span, text))
   } else if (from.length > 2 || areParallel(room, from)) {
-    const walls = from.map(({ wall }) => room.walls[wall]!.label).join(' and ')
+    const walls = allOf(from.map(({ wall }) => room.walls[wall]!.label))
     const text = `${walls} do not place this ${line.word}: two distances are needed, from walls that are not in line and do not face each other.`
     binding.say(message('error', 'place-not-clear', line.line.span, text))
   }

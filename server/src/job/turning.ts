@@ -1,12 +1,13 @@
-import { withinFullTurn } from '../units/angle.ts'
+import { toDegrees, withinFullTurn } from '../units/angle.ts'
+import { atan2 } from '../units/functions.ts'
 import { add, compare, type Ratio, ratio, subtract } from '../units/ratio.ts'
 import type { Heading } from './job.ts'
 import { eighths } from './ways.ts'
 
 /**
  * How far each wall turns to the right from the wall before it (the first one from the last), in
- * degrees within (−180, 180]. A slant given by where it takes you counts as the middle of its
- * sixteenth of the compass: near enough to count turns, never used for a shape.
+ * degrees within (−180, 180]. A slant given by where it takes you counts to a millionth of a degree: near
+ * enough to count turns, never used for a shape.
  */
 export function turnsOf(headings: readonly Heading[]): readonly Ratio[] {
   const looks = looksOf(headings)
@@ -30,23 +31,13 @@ function looksOf(headings: readonly Heading[]): readonly Ratio[] {
   return looks
 }
 
+/** Slants that take you back the way they came differ by half a turn exactly: a millionth is rounded off. */
+const MILLIONTHS = 1_000_000
+
 /** You go along a wall from left to right: looking north takes you east. */
 function lookAlong(east: number, north: number): Ratio {
-  const south = -north
-  if (east > 0 && south >= 0) return sixteenths(sixteenth(east, south))
-  if (south > 0) return sixteenths(4 + sixteenth(south, -east))
-  if (east < 0) return sixteenths(8 + sixteenth(-east, north))
-  return sixteenths(12 + sixteenth(north, east))
-}
-
-/** Which sixteenth of the compass, within a quarter that starts at `ahead`. */
-function sixteenth(ahead: number, aside: number): number {
-  if (aside === 0) return 0
-  return aside < ahead ? 1 : aside === ahead ? 2 : 3
-}
-
-function sixteenths(n: number): Ratio {
-  return ratio(45 * n, 2)
+  const degrees = toDegrees(atan2(0 - north, east))
+  return ratio(Math.round(degrees * MILLIONTHS), MILLIONTHS)
 }
 
 /** The angle brought into (−180, 180]. */
