@@ -16,6 +16,7 @@ type Declare = (name: string, body: Body) => void
 export class Collector {
   readonly tests: Test[] = []
   readonly #suite: string
+  readonly #names = new Map<string, number>()
 
   constructor(suite: string) {
     this.#suite = suite
@@ -33,9 +34,12 @@ export class Collector {
     return { beforeAll: (body: () => unknown) => this.#add('before all', body), afterAll: () => {} }
   }
 
+  /** By its name and not by its place: another test before it does not make it another one. */
   #add(name: string, run: () => unknown): void {
     const suite = this.#suite
-    this.tests.push({ id: `${suite}#${this.tests.length + 1} ${name}`, suite, run })
+    const alike = this.#names.get(name) ?? 0
+    this.#names.set(name, alike + 1)
+    this.tests.push({ id: `${suite}#${name}${alike === 0 ? '' : ` (${alike + 1})`}`, suite, run })
   }
 }
 
@@ -45,8 +49,13 @@ function withEach(declare: Declare) {
     (name: string, body: Body): void => {
       for (const row of table) {
         const values = (Array.isArray(row) ? row : [row]) as never[]
-        declare(name, () => body(...values))
+        declare(`${name}: ${shown(values[0])}`, () => body(...values))
       }
     }
   return Object.assign(declare, { each })
+}
+
+/** Enough of a row to tell it from the others as a rule. */
+function shown(value: unknown): string {
+  return typeof value === 'string' || typeof value === 'number' ? `${value}` : typeof value
 }
