@@ -115,7 +115,8 @@ export function plainEdge(
     trim: null,
     ...place,
     parts: false,
-    wall: place.label,
+    // Two alcoves of a room may have one name.
+    wall: `${place.label} ${place.span.file} ${place.span.start}`,
   }
 }
 
