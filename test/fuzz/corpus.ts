@@ -38,7 +38,7 @@ export const FILES: readonly string[] = [...EXAMPLE_TEXTS.values(), ...errors, .
 export const JOBS: readonly string[] = [
   ...errors,
   ...page.filter((text) => /^(?:room|floor|product) /m.test(text)),
-  ...[...small, ...examples].flatMap((text) => [text, text]),
+  ...[...small, ...examples].flatMap((text) => [text, text, text, text]),
   ...large,
 ]
 
