@@ -144,12 +144,12 @@ describe('no plan has fewer breaches, whatever start pieces are tried', () => {
     console.info(comparison.told(name))
   })
 
-  test('in rooms of random jobs', TIMEOUT, () => {
+  test.each(['realistic', 'nasty'] as const)('in rooms of %s random jobs', TIMEOUT, (mode) => {
     const comparison = new Comparison()
     for (let seed = 0; comparison.floors < effort(2, 50); seed += 1) {
-      for (const problem of smallProblems(seed)) comparison.add(problem)
+      for (const problem of smallProblems(seed, mode)) comparison.add(problem)
     }
-    console.info(comparison.told('in rooms of random jobs'))
+    console.info(comparison.told(`in rooms of ${mode} random jobs`))
   })
 })
 

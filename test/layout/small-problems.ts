@@ -4,6 +4,7 @@ import { plankRules } from '../../server/src/layout/plank-rules.ts'
 import type { Problem } from '../../server/src/layout/problem.ts'
 import { problemOf } from '../../server/src/layout/problem-of.ts'
 import { zonesOf } from '../../server/src/layout/zones.ts'
+import type { Mode } from '../generate/draw.ts'
 import { randomJob } from '../generate/job.ts'
 
 /** So many stretches are gone through within a second. */
@@ -14,8 +15,8 @@ const MOST_IN_A_COURSE = 2
  * The problems that the floors of a random job were laid from, of those that every choice can be tried
  * on: one length, no posts, a few stretches side by side.
  */
-export function smallProblems(seed: number): readonly Problem[] {
-  const { files, root } = randomJob(seed)
+export function smallProblems(seed: number, mode: Mode): readonly Problem[] {
+  const { files, root } = randomJob(seed, mode)
   const result = compile(files, root)
   if ('missing' in result) return []
   return result.floors
