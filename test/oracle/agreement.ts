@@ -120,6 +120,7 @@ function compareRun(
   tell: Tell,
 ): void {
   const { runs } = working
+  if (!working.isAlong) return
   const away = runs.map((run) => awayFromLine(run, working, published))
   if (runs.length === 0)
     tell(`runs ${published.frame.east} ${published.frame.north} in the product alone`)
@@ -205,7 +206,8 @@ function compareSpans({ published, pieces, course }: Blank, near: Nearness, tell
   const wide = spanOf(published.map(({ across }) => across))
   if (!isNear(minus(u[1], u[0]), long, near))
     tell(`course ${course}: a blank ${asText(minus(u[1], u[0]))} long takes ${asText(long)}`)
-  if (!isNear(minus(v[1], v[0]), wide, near))
+  const isTooNarrow = compare(plus(wide, ratio(near.nm)), minus(v[1], v[0])) < 0
+  if (near.isExact ? !same(minus(v[1], v[0]), wide) : isTooNarrow)
     tell(`course ${course}: a blank ${asText(minus(v[1], v[0]))} wide takes ${asText(wide)}`)
 }
 
@@ -260,13 +262,20 @@ function compareBreaches(
         isNear(ratio(BigInt(one.value)), ratio(breach.value), near) &&
         one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near)),
     )
-    if (found === undefined) tell(`breach ${breachText(breach)} of pieces ${numbers} at ${at}`)
-    else left.delete(found)
+    if (found !== undefined) left.delete(found)
+    else if (!isBorderline(breach.value, breach.limit, near)) {
+      tell(`breach ${breachText(breach)} of pieces ${numbers} at ${at}`)
+    }
   }
   for (const { rule, value, limit, pieces, at } of left) {
+    if (isBorderline(BigInt(value), BigInt(limit), near)) continue
     tell(`no breach: ${rule} ${value} of ${limit} of pieces ${pieces} at ${at}`)
   }
 }
+
+/** Rounding alone may decide whether the rule is broken. */
+const isBorderline = (value: bigint, limit: bigint, near: Nearness): boolean =>
+  !near.isExact && isNear(ratio(value), ratio(limit), near)
 
 const breachText = ({ rule, value, limit, direction }: Breach): string =>
   `${rule} ${direction} ${value} of ${limit}`

@@ -1,8 +1,21 @@
 import type { Product } from './job.ts'
 import type { Side } from './patch.ts'
-import { compare, floor, half, minus, over, plus, type Ratio, ratio, size, ZERO } from './ratio.ts'
+import { length, less, point } from './point.ts'
+import {
+  compare,
+  floor,
+  half,
+  minus,
+  over,
+  plus,
+  type Ratio,
+  ratio,
+  size,
+  times,
+  ZERO,
+} from './ratio.ts'
 import { larger, smaller } from './region.ts'
-import { longOf, type Run, wallsOf } from './run.ts'
+import { liesAlong, longOf, type Run, wallsOf } from './run.ts'
 
 /**
  * From the start wall to the longest wall of its room that faces it and lies beyond it, less both gaps;
@@ -25,7 +38,7 @@ export function clearWidth(
   const [most, least] = [high.reduce(larger), high.reduce(smaller)]
   const others = turned.filter(({ wall }) => wall !== null && wall.room === start.room)
   const facing = wallsOf(others.filter(faces), () => true)
-    .map((wall) => ({ long: longOf(wall), low: endsOf(wall.edges, 1n) }))
+    .map((wall) => ({ long: longOf(wall, ALONG), low: endsOf(wall.edges, 1n) }))
     .filter(({ low }) => compare(low.reduce(larger), least) < 0)
     .toSorted(
       (a, b) => compare(b.long, a.long) || compare(a.low.reduce(smaller), b.low.reduce(smaller)),
@@ -39,16 +52,22 @@ export function clearWidth(
   }
 }
 
-/** v of the ends of edges with their gaps, into the floor above (1) or below (-1). */
-function endsOf(edges: readonly Side[], way: bigint): readonly Ratio[] {
-  return edges.flatMap(({ from, to, gap }) => [from.y, to.y].map((y) => plus(y, ratio(gap * way))))
+/** v of the ends of edges with their gaps, measured along v, into the floor above (1) or below (-1). */
+function endsOf(edges: readonly Side[], side: bigint): readonly Ratio[] {
+  return edges.flatMap(({ from, to, gap }) => {
+    const way = less(to, from)
+    const off = over(times(ratio(gap * side), length(way)), size(way.x))
+    return [from.y, to.y].map((y) => plus(y, off))
+  })
 }
 
-/** Floor at higher v, and no further off the run than half a right angle. */
-function faces({ from, to }: Side): boolean {
-  const [u, v] = [minus(to.x, from.x), minus(to.y, from.y)]
-  return u.n > 0n && compare(size(v), u) <= 0
+/** Floor at higher v, and along the run rather than across it. */
+const faces = ({ from, to }: Side): boolean => {
+  const way = less(to, from)
+  return way.x.n > 0n && liesAlong(way, ALONG)
 }
+
+const ALONG = point(1n, 0n)
 
 /** How the width is shared between first and last course, with so many full ones between them. */
 export interface Balance {

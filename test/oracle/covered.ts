@@ -12,7 +12,7 @@ import {
   toLeft,
   unit,
 } from './point.ts'
-import { compare, fine, ratio, times, ZERO } from './ratio.ts'
+import { compare, fine, type Ratio, ratio, size, times, ZERO } from './ratio.ts'
 import { type Region, regionOf, type Stretch } from './region.ts'
 
 /** What planks cover: the floor less a band along each stretch of its rim, mitred where it juts in. */
@@ -21,12 +21,24 @@ export function coveredWithin(rim: readonly Side[]): Region {
   const bands = gapped.map((side) =>
     around([side.from, side.to, inset(side, side.to), inset(side, side.from)]),
   )
-  const mitres = gapped.flatMap((side) =>
-    gapped
-      .filter((next) => sameSpot(side.to, next.from) && turnsRight(side, next))
+  const corners = rim.flatMap((side) =>
+    rim
+      .filter((next) => sameSpot(side.to, next.from) && needsCorner(side, next))
       .map((next) => around(mitreOf(side, next))),
   )
-  return regionOf(rim, [...bands, ...mitres])
+  return regionOf(rim, [...bands, ...corners])
+}
+
+/**
+ * Where the rim juts in the bands leave a corner open. Where it is square but for what a turn by any
+ * angle rounds away, they leave a hair; where it is straight but for that, there is no corner.
+ */
+function needsCorner(side: Side, next: Side): boolean {
+  const [across, on] = [size(cross(wayOf(side), wayOf(next))), size(dot(wayOf(side), wayOf(next)))]
+  const isAlmost = (small: Ratio, large: Ratio) =>
+    compare(times(small, ratio(10n ** 6n)), large) < 0
+  if ((side.gap === 0n && next.gap === 0n) || isAlmost(across, on)) return false
+  return turnsRight(side, next) || (on.n !== 0n && isAlmost(on, across))
 }
 
 const wayOf = ({ from, to }: Side): Point => less(to, from)

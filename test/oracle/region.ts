@@ -118,6 +118,9 @@ function edgesAcross(
   return across
 }
 
+/** What is thinner comes of rounding slanted places; along the axes nothing is. */
+const HAIR = ratio(1n, 2n)
+
 /** From below upwards: inside while an odd number of added edges and no open ring of takes lie below. */
 function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slice[] {
   const at = half(plus(from, to))
@@ -132,7 +135,8 @@ function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slic
     const isInside = open.has(0) && open.size === 1
     if (isInside && low === null) low = { line: edge.line, height }
     if (isInside || low === null) continue
-    if (compare(low.height, height) < 0) slices.push({ from, to, low: low.line, high: edge.line })
+    if (compare(plus(low.height, HAIR), height) < 0)
+      slices.push({ from, to, low: low.line, high: edge.line })
     low = null
   }
   return joined(slices, at)
@@ -244,7 +248,7 @@ export function hangingTogether(region: Region): readonly Region[] {
 
 function shareMore(one: Slice, other: Slice, x: Ratio): boolean {
   const low = larger(heightAt(one.low, x), heightAt(other.low, x))
-  return compare(low, smaller(heightAt(one.high, x), heightAt(other.high, x))) < 0
+  return compare(plus(low, HAIR), smaller(heightAt(one.high, x), heightAt(other.high, x))) < 0
 }
 
 /** The box around a region. */

@@ -2,7 +2,7 @@ import type { House } from './house.ts'
 import type { Floor } from './job.ts'
 import type { Side } from './patch.ts'
 import { cross, dot, length, less, type Point, point } from './point.ts'
-import { compare, minus, type Ratio, ratio, sum, ZERO } from './ratio.ts'
+import { compare, minus, over, type Ratio, ratio, size, sum, ZERO } from './ratio.ts'
 import { WAYS, wallNamed } from './read-room.ts'
 import { larger, smaller } from './region.ts'
 import { faceOf } from './shape.ts'
@@ -23,19 +23,27 @@ export interface Run {
 /** The walls where laying may start: the one that is said, else the longest, of those alike each. */
 export function runsOf(house: House, floor: Floor, rim: readonly Side[]): readonly Run[] {
   const along = alongOf(house, floor, rim)
-  const edges = rim.filter((side) => cross(wayOf(side), along).n === 0n)
+  const edges = rim.filter((side) => liesAlong(wayOf(side), along))
   const walls = wallsOf(edges, (side) => compare(dot(wayOf(side), along), ZERO) > 0)
   const said = walls.filter((wall) => isStart(house, floor, wall))
   const real = walls.filter(({ room }) => room !== null)
-  const starts = said.length > 0 ? said : longest(real.length > 0 ? real : walls)
-  return starts.map((start) => ({ start, axis: awayFrom(start.edges[0]) }))
+  const starts = said.length > 0 ? said : longest(real.length > 0 ? real : walls, along)
+  return starts.map((start) => ({ start, axis: axisFrom(start, along) }))
 }
 
 const wayOf = ({ from, to }: Side): Point => less(to, from)
 
-/** An edge has the floor on its left; facing it from there you walk against it. */
-const awayFrom = (edge: Side | undefined): Point =>
-  edge ? less(edge.from, edge.to) : point(1n, 0n)
+/** Nearer to the run than half a right angle. */
+export function liesAlong(way: Point, along: Point): boolean {
+  return compare(size(cross(way, along)), size(dot(way, along))) < 0
+}
+
+/** The run's direction, turned so that the floor lies below the start wall: against its edges. */
+function axisFrom({ edges }: WallEdges, along: Point): Point {
+  const [edge] = edges
+  const isAgainst = edge !== undefined && compare(dot(wayOf(edge), along), ZERO) < 0
+  return isAgainst ? along : less(point(0n, 0n), along)
+}
 
 /** Edges put together by wall and side; those of no wall stand each alone. */
 export function wallsOf(
@@ -53,12 +61,13 @@ export function wallsOf(
   })
 }
 
-/** How long a wall is, openings left out. */
-export const longOf = ({ edges }: WallEdges): Ratio => sum(edges.map((edge) => length(wayOf(edge))))
+/** How long a wall is along the run, openings left out. */
+export const longOf = ({ edges }: WallEdges, along: Point): Ratio =>
+  over(sum(edges.map((edge) => size(dot(wayOf(edge), along)))), length(along))
 
 /** Every wall that is as long as the longest. */
-export function longest(walls: readonly WallEdges[]): readonly WallEdges[] {
-  const long = walls.map(longOf)
+export function longest(walls: readonly WallEdges[], along: Point): readonly WallEdges[] {
+  const long = walls.map((wall) => longOf(wall, along))
   const most = long.reduce(larger, ZERO)
   return walls.filter((_, i) => compare(long[i] ?? ZERO, most) === 0)
 }

@@ -24,6 +24,8 @@ export interface Working {
   readonly turned: readonly Side[]
   /** Each way that the run may lie: several where walls are alike, seen in the published frame. */
   readonly runs: readonly Run[]
+  /** Whether any wall or edge of the floor lies along the planks. */
+  readonly isAlong: boolean
   readonly covered: Region
   readonly courses: readonly Course[]
   readonly laying: Laying
@@ -40,7 +42,8 @@ export function workOut(
   if (product === undefined) return null
   const rim = edgesOf(rimOf(patchesOf(job, house, floor, product)))
   const shown = point(BigInt(published.frame.east), BigInt(published.frame.north))
-  const runs = runsOf(house, floor, rim).filter(({ axis }) => isOneWay(axis, shown))
+  const possible = runsOf(house, floor, rim)
+  const runs = possible.filter(({ axis }) => isOneWay(axis, shown))
   const turned = turnedTo(runs[0]?.axis ?? shown, rim)
   const seam = BigInt(published.courses[0]?.low ?? 0)
   const covered = coveredWithin(turned)
@@ -49,7 +52,18 @@ export function workOut(
   const laying = laid(courses, published)
   const longRuns = longestRuns(ontoSeam, product)
   const breaches = [...breachesOf(courses, laying, product, published.doorways), ...longRuns]
-  return { floor, product, rim, turned, runs, covered, courses, laying, breaches }
+  return {
+    floor,
+    product,
+    rim,
+    turned,
+    runs,
+    isAlong: possible.length > 0,
+    covered,
+    courses,
+    laying,
+    breaches,
+  }
 }
 
 /** The same direction, to one part in 10⁹. */
