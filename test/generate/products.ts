@@ -105,10 +105,12 @@ function joints(width: number, planks: readonly number[], say: Say, draw: Draw):
   const stagger = Math.min(inches(draw, 6, 12), share(15, 25))
   const end = Math.min(inches(draw, 6, 12), share(15, 25))
   const rip = Math.min(dice.pick([1.5, 2, 2, 3]) * grid.inch, Math.floor(width / 3))
+  // The 2" that are taken where nobody says are no rip of a narrow strip, but nearly all of it.
+  const isRipSaid = dice.chance(75) || width < 4 * grid.inch
   return [
     `${say(stagger)} stagger`,
     `${say(end)} shortest end`,
-    ...(dice.chance(75) ? [`${say(Math.round(rip))} narrowest rip`] : []),
+    ...(isRipSaid ? [`${say(Math.round(rip))} narrowest rip`] : []),
   ].join(', ')
 }
 
