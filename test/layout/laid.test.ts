@@ -121,8 +121,10 @@ function plain(value: unknown): string {
   return JSON.stringify(value, (key, one) =>
     typeof one === 'bigint'
       ? `${one}`
-      : typeof one === 'number' && Math.abs(one) >= 1e6
-        ? inch(one)
+      : typeof one === 'number'
+        ? Math.abs(one) < 1e6
+          ? Math.round(one * 1e6) / 1e6
+          : inch(one)
         : key === 'span'
           ? undefined
           : one,

@@ -11,7 +11,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   [
     'survey',
     [
-      'test/survey/{lines,direction,least-first,loose,placing,drawing,study-rooms,plans,messages}.test.ts',
+      'test/survey/{lines,direction,least-first,loose,placing,drawing,study-rooms,plans,said}.test.ts',
       'test/reference/{traverse,balancing,squareness}.test.ts',
     ],
   ],
