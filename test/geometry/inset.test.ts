@@ -253,6 +253,23 @@ describe('the gap taken off a region', () => {
     expect(narrow).toContainEqual([50_000_000, 2_000_000])
   })
 
+  test('where a wall turns away and its gap changes much, the wider band ends square to its wall', () => {
+    // The second wall rises 3 in 4: the dot of the normals is 4/5, and 20 mm along one are 25 along the other.
+    const turning = [
+      [0, 0],
+      [400_000_000, 0],
+      [800_000_000, 300_000_000],
+      [800_000_000, 800_000_000],
+      [0, 800_000_000],
+    ] as const
+    const wide = inset([edges(turning, [50_000_000, 20_000_000, 0, 0, 0])]).map(pairs)[0]!
+    expect(wide).toContainEqual([400_000_000, 50_000_000])
+    expect(wide).toContainEqual([400_000_000, 25_000_000])
+    const narrow = inset([edges(turning, [20_000_000, 50_000_000, 0, 0, 0])]).map(pairs)[0]!
+    expect(narrow).toContainEqual([385_000_000, 20_000_000])
+    expect(narrow).toContainEqual([370_000_000, 40_000_000])
+  })
+
   test('a sharp end of a wall is cut square beyond four gaps, and mitred within', () => {
     // The end of a wedge at (50, 40), its sides 1 to 4, 1 to 3 and 1 to 1 off the upright.
     const wedge = (aside: number, along: number) =>

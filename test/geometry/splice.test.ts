@@ -93,6 +93,22 @@ describe('rings that all but touch come to share corners and edges', () => {
     ])
   })
 
+  test('a corner near an end that went another way makes no step in the edge', () => {
+    // Of three corners two apart each, the middle one comes last and goes to the first.
+    const first = edgesOf(points([0, 7], [-50, -3], [-50, -60]))
+    const second = edgesOf(points([4, 7], [60, -50], [60, -5]))
+    const middle = edgesOf(points([2, 7], [30, 107], [2, 107]))
+    expect(cornersOf(spliced([first, second, middle], 2))).toEqual([
+      points([0, 7], [-50, -3], [-50, -60]),
+      points([4, 7], [60, -50], [60, -5]),
+      points([0, 7], [30, 107], [2, 107]),
+    ])
+    const turned = [first, second, middle].map((ring) =>
+      ring.map(({ from, to }) => ({ from: { x: from.y, y: from.x }, to: { x: to.y, y: to.x } })),
+    )
+    expect(cornersOf(spliced(turned, 2))[2]).toEqual(points([7, 0], [107, 30], [107, 2]))
+  })
+
   test('an edge that shrinks to nothing falls away, and so does a ring of two edges', () => {
     const bevelled = edgesOf(points([0, 0], [100, 0], [100, 99], [99, 100], [0, 100]))
     expect(cornersOf(spliced([bevelled], 2))[0]).toEqual(

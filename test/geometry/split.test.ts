@@ -97,6 +97,32 @@ describe('cutting a region', () => {
     }
   })
 
+  test('two posts that touch a seam in one point leave the wedge between them', () => {
+    const west = [
+      { x: 50, y: 20 },
+      { x: 30, y: 40 },
+      { x: 45, y: 40 },
+    ]
+    const east = [
+      { x: 50, y: 20 },
+      { x: 55, y: 40 },
+      { x: 70, y: 40 },
+    ]
+    for (const posts of [
+      [west, east],
+      [east, west],
+    ]) {
+      const region = [rectangle(0, 0, 90, 60), ...posts]
+      const [below, above] = cutLevel(outlinesOf(region), [20])
+      expect([area(below!), area(above!)]).toEqual([3600n, BigInt(2 * (90 * 40 - 150 - 150))])
+      for (const { rim } of [...below!, ...above!]) expect(isSimple(rim.points)).toBe(true)
+      // Hanging from the seam above it, too.
+      const hung = region.map((ring) => ring.map(({ x, y }) => ({ x, y: 60 - y })).toReversed())
+      const [under, over] = cutLevel(outlinesOf(hung), [40])
+      expect([area(under!), area(over!)]).toEqual([BigInt(2 * (90 * 40 - 300)), 3600n])
+    }
+  })
+
   test('a joint through a post that touches the seam leaves pieces that touch themselves nowhere', () => {
     const post = [
       { x: 50, y: 25 },

@@ -14,19 +14,17 @@ export interface Contact {
 
 /** Where parts below a level line meet parts above it, from left to right, each as long as it goes. */
 export function contactsAlong(below: readonly Part[], above: readonly Part[], y: Nm): Contact[] {
-  const on = (a: Point, b: Point) => a.y === y && b.y === y
   return matched(
-    sides(below, (a, b) => on(a, b) && a.x > b.x, 'x'),
-    sides(above, (a, b) => on(a, b) && a.x < b.x, 'x'),
+    sides(below, (a, b) => a.y === y && a.x > b.x, 'x'),
+    sides(above, (a, b) => a.y === y && a.x < b.x, 'x'),
   )
 }
 
 /** Where parts to the left of an upright line meet parts to its right, from low to high. */
 export function contactsUp(left: readonly Part[], right: readonly Part[], x: Nm): Contact[] {
-  const on = (a: Point, b: Point) => a.x === x && b.x === x
   return matched(
-    sides(left, (a, b) => on(a, b) && a.y < b.y, 'y'),
-    sides(right, (a, b) => on(a, b) && a.y > b.y, 'y'),
+    sides(left, (a, b) => a.x === x && a.y < b.y, 'y'),
+    sides(right, (a, b) => a.x === x && a.y > b.y, 'y'),
   )
 }
 
@@ -36,7 +34,7 @@ interface Side {
   readonly to: Nm
 }
 
-/** Edges along a cut: these alone have no whole. Each part lies on the left of its edges. */
+/** Edges along a cut, level or upright: these alone have no whole. Each part lies on the left of its edges. */
 function sides(
   parts: readonly Part[],
   isSide: (a: Point, b: Point) => boolean,

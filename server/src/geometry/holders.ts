@@ -1,11 +1,11 @@
 import { boxes } from './boxes.ts'
 import { type Locate, locatorOf } from './locate.ts'
 import type { Ring } from './point.ts'
-import { type Box, boxOf } from './ring.ts'
+import { boxOf } from './ring.ts'
 
 /**
  * Finds which of some rings hold a ring that crosses none of them, by their places in the list; `inscribed`
- * says whether one that touches it with every corner counts. Only rings around its place are looked at,
+ * says whether one that touches it with every corner counts. Only rings near its place are looked at,
  * each prepared once.
  */
 export function holdersAmong(
@@ -13,8 +13,7 @@ export function holdersAmong(
   inscribed: boolean,
 ): (ring: Ring) => readonly number[] {
   const found = boxes<number>()
-  const around = rings.map(boxOf)
-  for (const [i, box] of around.entries()) found.add(i, box)
+  for (const [i, ring] of rings.entries()) found.add(i, boxOf(ring))
   const prepared = new Map<number, Locate>()
   const locateIn = (i: number) => {
     const known = prepared.get(i) ?? locatorOf(rings[i]!)
@@ -22,24 +21,13 @@ export function holdersAmong(
     return known
   }
   return (ring) => {
-    const box = boxOf(ring)
     const holders = new Set<number>()
-    found.some(box, (i) => {
-      if (rings[i] !== ring && isAround(around[i]!, box) && holds(locateIn(i), ring, inscribed))
-        holders.add(i)
+    found.some(boxOf(ring), (i) => {
+      if (rings[i] !== ring && holds(locateIn(i), ring, inscribed)) holders.add(i)
       return false
     })
     return [...holders].sort((a, b) => a - b)
   }
-}
-
-function isAround(outer: Box, inner: Box): boolean {
-  return (
-    outer.west <= inner.west &&
-    outer.east >= inner.east &&
-    outer.south <= inner.south &&
-    outer.north >= inner.north
-  )
 }
 
 /** The first corner off the rim tells: a ring may touch what holds it in some of its corners. */

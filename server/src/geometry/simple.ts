@@ -81,7 +81,6 @@ function placeOf(edge: Edge, onSweep: readonly Edge[]): number {
 
 /** Whether `a`, which no edge of the sweep crosses so far, lies below `b` where both are. */
 function isBelow(a: Edge, b: Edge): boolean {
-  if (a === b) return false
   if (before(a.left, b.left) <= 0) {
     const side = turn(a.left, a.right, b.left) || turn(a.left, a.right, b.right)
     return side > 0 || (side === 0 && a.index < b.index)
