@@ -1,6 +1,12 @@
-import { randomJob, rightAngledJob } from '../generate/job.ts'
+import { bind } from '../../server/src/job/bind.ts'
+import { reach } from '../../server/src/job/includes.ts'
+import { parse } from '../../server/src/language/parse.ts'
+import type { Survey } from '../../server/src/survey/survey.ts'
+import { survey } from '../../server/src/survey/survey-job.ts'
+import { dice } from '../generate/dice.ts'
+import { type RandomJob, randomJob, rightAngledJob } from '../generate/job.ts'
 import { entriesOf, treeOf } from './transform/edit.ts'
-import type { Texts } from './transform/texts.ts'
+import { oneFile, type Texts } from './transform/texts.ts'
 
 const FOOT = 304_800_000
 /** Feet of wall in a small job, in each tenth of them, and in a job for laws about floors. */
@@ -22,24 +28,79 @@ export function smallJob(seed: number): Texts {
   )
 }
 
-/** Square rooms whose readings all come round exactly: nothing is adjusted, so nothing is rounded. */
+/**
+ * Square rooms whose readings all come round exactly, so that nothing is adjusted and nothing rounded,
+ * and which doorways tie to each other: how rooms lie that nothing ties, no text can say.
+ */
 export function exactJob(seed: number): Texts {
+  return drawn(seed, rightAngledJob, (job) => isExact(job) && isTied(surveyOf(job)))
+}
+
+/** Such rooms, more than one, and no way round through them: the order they are told in says nothing. */
+export function roomsInARow(seed: number): Texts {
+  return drawn(seed, rightAngledJob, (job) => {
+    if (!isExact(job) || count(job.files, 'room') < 2) return false
+    const surveyed = surveyOf(job)
+    return isTied(surveyed) && surveyed.loops.length === 0
+  })
+}
+
+/** Anything, sound, its rooms tied to each other. */
+export function soundJob(seed: number): Texts {
   return drawn(
     seed,
-    rightAngledJob,
-    ({ sound, features, files }) =>
-      sound && !features.includes('readings: off by a step') && feetOfWall(files) < MIDDLING,
+    randomJob,
+    (job) => job.sound && feetOfWall(job.files) < MIDDLING && isTied(surveyOf(job)),
   )
 }
 
-/** Square rooms, sound, of any size; readings may disagree by a sixteenth or two. */
-export function squareJob(seed: number): Texts {
-  return drawn(seed, rightAngledJob, ({ sound, files }) => sound && feetOfWall(files) < MIDDLING)
+/** One rectangular room and a plank whose fractions fall on the marks of a tape, nothing left to habit. */
+export function rectangleJob(seed: number): Texts {
+  const { between, pick } = dice(seed)
+  const [wide, deep] = [between(60, 300), between(60, 300)]
+  const length = pick([30, 37.5, 45, 52.5, 60])
+  const text = `floorscribe 1
+job Rectangle ${seed}
+tape 1/16" + 1/32" per 10', about 1/2", touching wall
+base 1/2" thick, kept
+
+product larch
+  plank       ${pick([3, 5, 7, 9])}" x ${length}"
+  box         ${between(4, 16)} planks
+  joints      ${between(4, 12)}" stagger, ${between(6, 12)}" shortest end, ${between(1, 2)}" narrowest rip
+  gap         ${pick(['1/4"', '3/8"', '1/2"'])}
+  run         2000' long, 2000' wide, through doorways
+  laid        ${pick(['left to right', 'right to left', 'either way'])}
+  cut         1/8" kerf, 1/4" to spare
+  spoil       2 planks
+
+room den
+  north       ${wide}"
+  east        ${deep}"
+  south       ${wide}"
+  west        ${deep}"
+
+floor ground
+  rooms       den
+  lay         larch, running ${pick(['east-west', 'north-south'])}
+`
+  return oneFile(text)
 }
 
-/** Anything, sound. */
-export function soundJob(seed: number): Texts {
-  return drawn(seed, randomJob, ({ sound, files }) => sound && feetOfWall(files) < MIDDLING)
+function isExact({ sound, features, files }: RandomJob): boolean {
+  return sound && !features.includes('readings: off by a step') && feetOfWall(files) < MIDDLING
+}
+
+function isTied({ rooms }: Survey): boolean {
+  return rooms.every(({ network }) => network === 0)
+}
+
+function surveyOf({ files, root }: Texts): Survey {
+  const { trees } = reach(
+    [...files].map(([path, text]) => parse(path, text)),
+    root,
+  )
+  return survey(bind(trees, root).job)
 }
 
 /** Floors with a product each, or two of one product. */
@@ -57,14 +118,6 @@ export function severalProductsJob(seed: number): Texts {
     randomJob,
     ({ files }) => count(files, 'product') > 1 && feetOfWall(files) < MIDDLING,
   )
-}
-
-/** Rooms that doorways tie to each other. */
-export function severalRoomsJob(seed: number): Texts {
-  return drawn(seed, rightAngledJob, (job) => {
-    const isSound = job.sound && count(job.files, 'room') > 1
-    return isSound && feetOfWall(job.files) < MIDDLING
-  })
 }
 
 function count(files: Texts['files'], word: string): number {

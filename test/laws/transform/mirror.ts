@@ -20,9 +20,16 @@ export function mirrored(text: string): string | null {
   )
 }
 
+/** The first wall stays first: by it a room out of square lies on the plan. */
 function wallsReversed(room: Block): readonly Entry[] {
   const { walls, free } = groupsOf(room)
-  return [...listed(walls.toReversed(), 'corner first'), ...free]
+  const [first, ...others] = walls
+  if (first === undefined) return free
+  // A corner's name stood behind the wall that it now stands before.
+  const ring = listed([first, ...others.toReversed()], 'corner first')
+  return first.corner === null
+    ? [...ring, ...free]
+    : [...ring.filter((entry) => entry !== first.corner), first.corner, ...free]
 }
 
 const SIDES: ReadonlyMap<string, string> = new Map([
@@ -38,6 +45,7 @@ function withSidesSwapped(text: string): string | null {
   const edits = entries.flatMap((entry) => [
     ...headEdit(entry),
     ...partsReversed(tree, entry),
+    ...otherHand(entry),
     ...entry.phrases.flatMap((phrase) => phraseEdits(tree, phrase, entry.word)),
   ])
   return edited(text, edits)
@@ -45,6 +53,13 @@ function withSidesSwapped(text: string): string | null {
 
 function headEdit({ word, wordSpan }: Entry): readonly Edit[] {
   return /east|west/.test(word) ? [{ span: wordSpan, text: eastForWest(word) }] : []
+}
+
+/** A product that does not say its hand is laid left to right. */
+function otherHand({ word, line, under }: Entry): readonly Edit[] {
+  if (word !== 'product' || under.some((entry) => entry.word === 'laid')) return []
+  const { end } = line.span
+  return [{ span: { start: end, end }, text: '\n  laid        right to left' }]
 }
 
 function partsReversed({ text }: Tree, { word, phrases }: Entry): readonly Edit[] {

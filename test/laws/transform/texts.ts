@@ -31,3 +31,10 @@ export function inEvery(texts: Texts, change: (text: string) => string | null): 
   const isSame = [...files].every(([path, text]) => text === texts.files.get(path))
   return isSame ? null : { ...texts, files }
 }
+
+/** The job with the text of every file changed; null where one of them cannot be. */
+export function inAllOrNone(texts: Texts, change: (text: string) => string | null): Changed | null {
+  const files = [...texts.files].map(([path, text]) => [path, change(text)] as const)
+  const changed = files.flatMap(([path, text]) => (text === null ? [] : [[path, text] as const]))
+  return changed.length < files.length ? null : { ...texts, files: new Map(changed) }
+}

@@ -30,6 +30,7 @@ export function turnedRight(text: string): string {
   const tree = treeOf(text)
   const edits = entriesOf(tree).flatMap((entry) => [
     ...headEdits(entry),
+    ...sizesTurned(entry),
     ...entry.phrases.flatMap((phrase) => phraseEdits(tree, phrase)),
   ])
   return edited(text, edits)
@@ -37,6 +38,19 @@ export function turnedRight(text: string): string {
 
 function headEdits({ word, wordSpan }: Entry): readonly Edit[] {
   return CLOCKWISE.includes(word) ? [{ span: wordSpan, text: turnedWay(word) }] : []
+}
+
+const THINGS = ['column', 'island', 'stairwell', 'vent']
+
+/** A size east and west by north and south is the other way round now. */
+function sizesTurned({ word, phrases }: Entry): readonly Edit[] {
+  if (!THINGS.includes(word)) return []
+  return phrases
+    .filter(({ form }) => form === 'SIZE')
+    .map(({ span, measures }) => {
+      const sides = measures[0]!.figure.text.split(/\s*[x×]\s*/i)
+      return { span, text: sides.toReversed().join(' x ') }
+    })
 }
 
 function phraseEdits(tree: Tree, phrase: Phrase): readonly Edit[] {

@@ -40,10 +40,13 @@ export function listed(
   })
 }
 
-/** Each room told from another of its corners. */
+/** Each room told from another of its corners; one out of square lies on the plan by its first wall. */
 export function fromOtherCorners(text: string, dice: Dice): string | null {
   const tree = treeOf(text)
-  const rooms = blocksNamed(tree, 'room').filter((room) => groupsOf(room).walls.length > 1)
+  const rooms = blocksNamed(tree, 'room').filter(
+    (room) =>
+      groupsOf(room).walls.length > 1 && !room.under.some(({ word }) => word === 'out of square'),
+  )
   const byTurn = rooms.some((room) =>
     room.under.some(({ phrases }) => phrases.some(({ form }) => form.startsWith('ANGLE'))),
   )
@@ -58,3 +61,28 @@ export function fromOtherCorners(text: string, dice: Dice): string | null {
     }),
   )
 }
+
+/** A room that nothing ties to the others and no floor lists, before all others. */
+export function withRoomBefore(text: string): string | null {
+  return withRoomAt(text, blocksNamed(treeOf(text), 'room')[0]?.line.span.start)
+}
+
+/** The same room after all others. */
+export function withRoomBehind(text: string): string | null {
+  return blocksNamed(treeOf(text), 'room').length === 0
+    ? null
+    : withRoomAt(`${text}\n`, text.length + 1)
+}
+
+function withRoomAt(text: string, at: number | undefined): string | null {
+  if (at === undefined) return null
+  return `${text.slice(0, at)}${SHED}${text.slice(at)}`
+}
+
+const SHED = `room garden shed
+  north       3071 mm
+  east        2203 mm
+  south       3071 mm
+  west        2203 mm
+
+`

@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { OPENINGS } from './openings.ts'
+
+holdLaws(OPENINGS)

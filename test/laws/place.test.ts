@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { PLACE } from './place.ts'
+
+holdLaws(PLACE)

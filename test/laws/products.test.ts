@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { PRODUCTS } from './products.ts'
+
+holdLaws(PRODUCTS)

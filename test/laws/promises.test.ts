@@ -1,0 +1,4 @@
+import { holdLaws } from './hold.ts'
+import { PROMISES } from './promises.ts'
+
+holdLaws(PROMISES)
