@@ -1,3 +1,4 @@
+import { format } from '../../server/src/language/format.ts'
 import type { Law } from './law.ts'
 import {
   withBlankLines,
@@ -6,6 +7,7 @@ import {
   withOtherEndings,
   withTrailingBlanks,
 } from './transform/blanks.ts'
+import { treeOf } from './transform/edit.ts'
 import { withCapitals, withLooseNames, withQuotes } from './transform/letters.ts'
 import { withPhrasesShuffled } from './transform/phrases.ts'
 import {
@@ -16,7 +18,7 @@ import {
   withRemarks,
 } from './transform/remarks.ts'
 import { inEvery, inRoot } from './transform/texts.ts'
-import { butPlaces, everyByte } from './views.ts'
+import { butPlaces, everyByte, everyNumber } from './views.ts'
 
 const PLACES_MOVE = 'every report, but for the places in the text that it leads to'
 
@@ -110,6 +112,15 @@ export const WRITING: readonly Law[] = [
     change: 'the order of the phrases of a line',
     ...butForPlaces,
     changed: (job, dice) => inEvery(job, (text) => withPhrasesShuffled(text, dice)),
+  },
+  {
+    name: 'formatted',
+    change: 'each file brought into the canonical form',
+    stays: 'quantities, survey, layout, verdict and what is said, by code',
+    compared: 'byte for byte',
+    view: everyNumber,
+    changed: (job, dice) =>
+      inEvery(job, (text) => format(treeOf(withOtherBlanks(withComments(text, dice), dice)))),
   },
 ]
 

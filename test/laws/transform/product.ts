@@ -1,5 +1,5 @@
 import type { Entry } from '../../../server/src/language/tree.ts'
-import { blocksNamed, type Edit, edited, entriesOf, figureSpan, treeOf, wholeOf } from './edit.ts'
+import { blocksNamed, type Edit, edited, entriesOf, figureSpan, treeOf } from './edit.ts'
 import { rewritten } from './notation.ts'
 
 /** Every product promises some more planks to be left with the customer. */
@@ -69,13 +69,4 @@ export function thicker(text: string): string | null {
 /** Every length of the job twice as long, tolerances and products too. */
 export function doubled(text: string): string {
   return rewritten(text, (nm) => `${(2 * nm) / 1_000_000} mm`)
-}
-
-export function withoutLines(text: string, words: readonly string[]): string {
-  const tree = treeOf(text)
-  const gone = entriesOf(tree).filter(({ word }) => words.includes(word))
-  return edited(
-    text,
-    gone.map((entry) => ({ span: wholeOf(tree, entry), text: '' })),
-  )
 }
