@@ -94,7 +94,11 @@ export function distinct(all: readonly Ratio[]): readonly Ratio[] {
 }
 
 function crossing(one: Line, other: Line): Ratio | null {
-  const [from, to] = [larger(one.a.x, other.a.x), smaller(one.b.x, other.b.x)]
+  return crossingWithin(one, other, larger(one.a.x, other.a.x), smaller(one.b.x, other.b.x))
+}
+
+/** Where two lines cross strictly between two places. */
+function crossingWithin(one: Line, other: Line, from: Ratio, to: Ratio): Ratio | null {
   if (compare(from, to) >= 0) return null
   const [start, end] = [from, to].map((x) => minus(heightAt(one, x), heightAt(other, x)))
   if (!start || !end || start.n === 0n || end.n === 0n || start.n > 0n === end.n > 0n) return null
@@ -206,8 +210,8 @@ export function between(region: Region, low: Ratio, high: Ratio): Region {
     region.flatMap((slice) => {
       const [floor, roof] = [flat(slice, low), flat(slice, high)]
       const inner = [slice.low, slice.high].flatMap((line) => [
-        crossing(line, floor),
-        crossing(line, roof),
+        crossingWithin(line, floor, slice.from, slice.to),
+        crossingWithin(line, roof, slice.from, slice.to),
       ])
       const cuts = distinct([slice.from, ...inner.flatMap((x) => x ?? []), slice.to])
       return cuts.slice(1).flatMap((to, i): Slice[] => {
