@@ -31,9 +31,12 @@ export function textOf(target: Target, seed: number, run: number): string {
 /**
  * Runs `count` texts from number `from` on, and adds what they came to. Keeps no text that is sound:
  * keeping those that reach new blocks of the source (V8's block coverage) was tried and does not pay.
- * Counting blocks makes a run 2.4 times as long, and reading them costs 4 to 8 ms more. Blocks reached
- * by the parser in 8 seconds of work: 942 of blind texts, about 936 of guided ones; by whole jobs in
- * 21 seconds: 4001 of the first third of the blind texts, 3959 of guided ones.
+ * Counting blocks makes a run 2.4 times as long, and reading them costs 4 to 8 ms more, so that in the
+ * same time blind texts reach as many. Blocks after so many seconds of one thread's own work:
+ *
+ *            parser 9   parser 15   parser 23   whole jobs 6   whole jobs 21
+ *   blind         965         977         981           4001               -
+ *   guided        960         973         983           3885            3959
  */
 export function fuzz(
   target: Target,
