@@ -11,7 +11,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   [
     'survey',
     [
-      'test/survey/{lines,direction,least-first,loose,placing,drawing,study-rooms,plans,said}.test.ts',
+      'test/survey/{lines,checks,direction,least-first,loose,placing,drawing,study-rooms,plans,said}.test.ts',
       'test/reference/{traverse,balancing,squareness}.test.ts',
     ],
   ],
