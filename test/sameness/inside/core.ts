@@ -40,9 +40,13 @@ export function outputs(compiled: Compiled): Outputs {
   ])
 }
 
-/** The outputs of a job whose files are all at hand; others may be among them. */
+/**
+ * The outputs of a job whose files are all at hand; others may be among them. They are handed on as a
+ * host does it: without the mark of byte order that a file may begin with.
+ */
 export function outputsFrom({ root, files }: JobText, reversed: boolean): Outputs {
-  const texts = new Map(reversed ? [...files].reverse() : files)
+  const read = files.map(([path, text]) => [path, text.replace(/^\uFEFF/, '')] as const)
+  const texts = new Map(reversed ? read.reverse() : read)
   const first = compile(texts, root)
   if (!('missing' in first)) return outputs(first)
   const absent = first.missing.map((name) => [name, refusal(name, { kind: 'missing' })] as const)
