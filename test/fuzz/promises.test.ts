@@ -1,9 +1,13 @@
 import { expect, test } from 'vitest'
-import { faultOf, hold } from './fault.ts'
+import { faultOf, hold, unthrown } from './fault.ts'
+import { fuzz } from './fuzz.ts'
 import { shrink } from './shrink.ts'
+import { worked } from './slow.ts'
 import { holdSoundText, holdSoundValues } from './sound-values.ts'
 
 const promiseOf = (check: () => void) => faultOf(check)?.promise ?? null
+
+import type { Target } from './targets.ts'
 
 test.each([
   'a total of NaN',
@@ -41,4 +45,34 @@ test('a text is shrunk to what matters in it', () => {
   const text = 'room den\n  north 12\n  east 9, called bay\n  south 12\n'
   expect(shrink(text, (one) => one.includes('called') && one.includes('den'))).toBe('dencalled')
   expect(shrink(text, () => false)).toBe(text)
+})
+
+/** A part that breaks its promises where the text says so. */
+const FAULTY: Target = {
+  name: 'parser',
+  corpus: ['room den\n  door\n', 'room den\n  slow\n', 'room den\n  lost\n'],
+  run: (text) => {
+    if (text.includes('door')) unthrown('reading', () => JSON.parse(text))
+    if (text.includes('slow')) for (const until = worked() + 105; worked() < until; );
+    const kept = !text.includes('lost')
+    return {
+      codes: [],
+      size: { pieces: 0, corners: 0 },
+      hold: () => hold(kept, 'text is lost', () => text),
+    }
+  },
+}
+
+test('what throws, loses text or stays slow is found, each once', () => {
+  const runs = { seed: 1, from: 0, count: 7 }
+  const timed = fuzz(FAULTY, { ...runs, timed: true })
+  expect([...timed.faults.keys()].sort()).toEqual([
+    'parser is slow',
+    'reading throws',
+    'text is lost',
+  ])
+  expect([...fuzz(FAULTY, { ...runs, timed: false }).faults.keys()].sort()).toEqual([
+    'reading throws',
+    'text is lost',
+  ])
 })
