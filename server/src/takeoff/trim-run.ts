@@ -5,6 +5,7 @@ import { printDecimal } from '../units/decimal.ts'
 import { roundToNm } from '../units/round.ts'
 import { type Measures, runOf } from './amount.ts'
 import { given, quantity } from './quantity.ts'
+import { summingTo } from './summing.ts'
 import type { Quantity } from './takeoff.ts'
 
 /** At a wall and yet without base or shoe: what has a trim of its own. */
@@ -31,7 +32,7 @@ export function trimRuns(rim: readonly RimEdge[], measures: Measures): readonly 
       source: COMMON_PRACTICE,
     },
   )
-  return [...rooms, total]
+  return [...summingTo(runOf(totalLength(all), measures), rooms), total]
 }
 
 function roomRun(room: string, edges: readonly RimEdge[], measures: Measures): Quantity {
