@@ -1,5 +1,6 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Expectation, Job } from '../job/job.ts'
+import { keyOf } from '../language/name.ts'
 import { printDecimal } from '../units/decimal.ts'
 import { compare, multiply, type Ratio, ratio, subtract } from '../units/ratio.ts'
 import type { Quantity, Takeoff } from './takeoff.ts'
@@ -9,12 +10,12 @@ export function unmetExpectations(job: Job, counted: Takeoff): readonly Message[
   // Of two floors or products with one name the first has it.
   const floors = new Map(counted.floors.map((one) => [one.floor, one] as const).toReversed())
   const products = new Map(
-    counted.products.map((one) => [one.product.toLowerCase(), one] as const).toReversed(),
+    counted.products.map((one) => [keyOf(one.product), one] as const).toReversed(),
   )
   return job.floors.flatMap((floor) =>
     floor.expects.flatMap((expected) => {
       const ofFloor = floors.get(floor.name.text)?.quantities ?? []
-      const bought = products.get((floor.product?.text ?? '').toLowerCase())?.quantities ?? []
+      const bought = products.get(floor.product?.key ?? '')?.quantities ?? []
       const found = foundFor(expected, ofFloor, bought)
       return found?.value && isOutside(found.value, expected) ? [unmet(expected, found)] : []
     }),

@@ -1,6 +1,7 @@
 import type { Derivation } from '../facts/derivation.ts'
 import { COMMON_PRACTICE, FROM_THE_JOB } from '../facts/source.ts'
 import type { Job } from '../job/job.ts'
+import { keyOf } from '../language/name.ts'
 import type { LaidFloor } from '../layout/lay.ts'
 import { houseIndex } from '../survey/house-index.ts'
 import type { Survey } from '../survey/survey.ts'
@@ -63,9 +64,7 @@ function roomAreas(survey: Survey, laid: LaidFloor, job: Job): readonly Quantity
     .filter((room) => room.status === 'measured')
   return measured.flatMap((room) => [
     ...(listed.has(room.room.name.key) ? [roomArea(room, measures)] : []),
-    ...closetAreas(room, measures).filter((closet) =>
-      listed.has((closet.room ?? '').toLowerCase()),
-    ),
+    ...closetAreas(room, measures).filter((closet) => listed.has(keyOf(closet.room ?? ''))),
   ])
 }
 
