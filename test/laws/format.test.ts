@@ -7,7 +7,7 @@ import { withOtherBlanks, withTrailingBlanks } from './transform/blanks.ts'
 import { treeOf } from './transform/edit.ts'
 import { withCapitals } from './transform/letters.ts'
 
-const SEEDS = Array.from({ length: effort(150, 4000) }, (_, seed) => seed)
+const SEEDS = Array.from({ length: effort(40, 4000) }, (_, seed) => seed)
 const formatted = (text: string) => format(treeOf(text))
 
 test('what is formatted twice is formatted once', () => {

@@ -103,6 +103,16 @@ function surveyOf({ files, root }: Texts): Survey {
   return survey(bind(trees, root).job)
 }
 
+/** A small job in which some name has an apostrophe. */
+export function apostropheJob(seed: number): Texts {
+  return drawn(
+    seed,
+    randomJob,
+    ({ files }) =>
+      [...files.values()].some((text) => /[a-z]'/i.test(text)) && feetOfWall(files) < SMALL,
+  )
+}
+
 /** Floors with a product each, or two of one product. */
 export function severalFloorsJob(seed: number): Texts {
   return drawn(

@@ -1,4 +1,5 @@
 import { format } from '../../server/src/language/format.ts'
+import { apostropheJob } from './jobs.ts'
 import type { Law } from './law.ts'
 import {
   withBlankLines,
@@ -8,7 +9,7 @@ import {
   withTrailingBlanks,
 } from './transform/blanks.ts'
 import { treeOf } from './transform/edit.ts'
-import { withCapitals, withLooseNames, withQuotes } from './transform/letters.ts'
+import { withApostrophes, withCapitals, withLooseNames, withQuotes } from './transform/letters.ts'
 import { withPhrasesShuffled } from './transform/phrases.ts'
 import {
   withComments,
@@ -102,6 +103,15 @@ export const WRITING: readonly Law[] = [
     changed: (job, dice) => inEvery(job, (text) => withLooseNames(text, dice)),
   },
   {
+    name: 'apostrophes',
+    change: 'typographic apostrophes in names for straight ones, here and there',
+    stays: `${PLACES_MOVE}; the kind of apostrophe aside`,
+    compared: 'byte for byte',
+    view: apostrophesAside,
+    jobs: apostropheJob,
+    changed: (job, dice) => inEvery(job, (text) => withApostrophes(text, dice)),
+  },
+  {
     name: 'names in quotes',
     change: 'quotes round names, where they are given and where they are used',
     ...butForPlaces,
@@ -126,4 +136,8 @@ export const WRITING: readonly Law[] = [
 
 function lettersAside(compiled: Parameters<typeof butPlaces>[0]): string {
   return butPlaces(compiled).toLowerCase().replace(/ +/g, ' ')
+}
+
+function apostrophesAside(compiled: Parameters<typeof butPlaces>[0]): string {
+  return butPlaces(compiled).replaceAll('’', "'")
 }

@@ -34,6 +34,15 @@ export function withQuotes(text: string, dice: Dice): string | null {
   return edits.length === 0 ? null : edited(text, edits)
 }
 
+/** Straight apostrophes in names for typographic ones, here and there: they tell no two names apart. */
+export function withApostrophes(text: string, dice: Dice): string | null {
+  const names = entriesOf(treeOf(text)).flatMap(namesOf)
+  const edits = names
+    .filter((name) => name.text.includes("'") && dice.chance(60))
+    .map(({ span, text: name }) => ({ span, text: name.replaceAll("'", '’') }))
+  return edits.length === 0 ? null : edited(text, edits)
+}
+
 function usedNames(text: string) {
   return entriesOf(treeOf(text))
     .flatMap((entry) =>
