@@ -11,6 +11,8 @@ base kept
 product baker’s oak
   plank       7" x 48"
   box         9 planks
+  joints      8" stagger, 10" shortest end, 2" narrowest rip
+  gap         1/4"
 
 room kids’ room
   north       12' 0"
