@@ -1,5 +1,13 @@
-import { compare, minus, type Ratio, ratio, same } from './ratio.ts'
-import { distinct, heightAt, larger, type Region, type Slice, smaller } from './region.ts'
+import { compare, minus, plus, type Ratio, ratio, same, size } from './ratio.ts'
+import {
+  distinct,
+  heightAt,
+  type Line,
+  larger,
+  type Region,
+  type Slice,
+  smaller,
+} from './region.ts'
 
 /** At most this wide a side counts as a point. */
 const POINT = ratio(1000n)
@@ -53,20 +61,24 @@ function pointFrom(
   const point = [first]
   for (let last: Trapezium | undefined = first; last !== undefined; ) {
     const end: Trapezium = last
-    last = all.find((next) => goesOn(end, next, side) && compare(next[far], next[side]) >= 0)
+    last = all.find(
+      (next) => goesOn(end, next, side) && compare(plus(next[far], ratio(2n)), next[side]) >= 0,
+    )
     if (last !== undefined) point.push(last)
   }
   return point
 }
 
-/** The whole side of the one is the whole side of the next. */
+/** The whole side of the one is the whole side of the next, but for what is rounded away. */
 function goesOn(one: Trapezium, next: Trapezium, side: 'left' | 'right'): boolean {
   const at = side === 'left' ? one.slice.to : one.slice.from
   const start = side === 'left' ? next.slice.from : next.slice.to
+  const isOne = (a: Line, b: Line) =>
+    compare(size(minus(heightAt(a, at), heightAt(b, at))), ratio(2n)) <= 0
   return (
     same(at, start) &&
-    same(heightAt(one.slice.low, at), heightAt(next.slice.low, at)) &&
-    same(heightAt(one.slice.high, at), heightAt(next.slice.high, at))
+    isOne(one.slice.low, next.slice.low) &&
+    isOne(one.slice.high, next.slice.high)
   )
 }
 
