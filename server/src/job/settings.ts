@@ -52,7 +52,8 @@ export function saySettingsTaken(
 /** What lengths are printed in: the root's own units line. */
 export function unitsOf(root: Tree | undefined): UnitStyle {
   const line = root?.blocks.find((block) => block.word === 'units' && !block.broken)
-  return (line?.phrases[0]?.choices[0] as UnitStyle | undefined) ?? 'feet-inches'
+  const said = line === undefined ? null : phrase(line, 'feet-inches|inches|mm|cm|m')
+  return (said?.choices[0] as UnitStyle | undefined) ?? 'feet-inches'
 }
 
 function jambsUnder(line: Block | null): Settings['jambsUnder'] {
