@@ -1,6 +1,7 @@
 import { format } from '../../server/src/language/format.ts'
 import { apostropheJob } from './jobs.ts'
 import type { Law } from './law.ts'
+import { saidSorted } from './order.ts'
 import {
   withBlankLines,
   withByteOrderMark,
@@ -120,7 +121,9 @@ export const WRITING: readonly Law[] = [
   {
     name: 'phrases in any order',
     change: 'the order of the phrases of a line',
-    ...butForPlaces,
+    stays: 'every report, but for the places and the order of what is said',
+    compared: 'byte for byte',
+    view: saidSorted,
     changed: (job, dice) => inEvery(job, (text) => withPhrasesShuffled(text, dice)),
   },
   {

@@ -42,6 +42,7 @@ function withSidesSwapped(text: string): string | null {
   const entries = entriesOf(tree)
   if (entries.some(({ phrases }) => phrases.some(({ form }) => form.startsWith('ANGLE'))))
     return null
+  if (entries.some(hasTwoPartsOfAKind)) return null
   const edits = entries.flatMap((entry) => [
     ...headEdit(entry),
     ...partsReversed(tree, entry),
@@ -49,6 +50,12 @@ function withSidesSwapped(text: string): string | null {
     ...entry.phrases.flatMap((phrase) => phraseEdits(tree, phrase, entry.word)),
   ])
   return edited(text, edits)
+}
+
+/** Two parts of a kind are told apart by the order of the lines that say more of them. */
+function hasTwoPartsOfAKind({ word, phrases }: Entry): boolean {
+  const kinds = phrases.map(({ form }) => form).filter((form) => form !== 'LENGTH')
+  return word === 'parts' && new Set(kinds).size < kinds.length
 }
 
 function headEdit({ word, wordSpan }: Entry): readonly Edit[] {
