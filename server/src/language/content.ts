@@ -1,8 +1,9 @@
 import type { IToken } from 'chevrotain'
+import { refuseNumber } from '../units/tape-refusals.ts'
 import { type Item, parsePhrases } from './grammar.ts'
 import { readNames } from './name-list.ts'
 import { readPhrases } from './phrase-list.ts'
-import type { Reading } from './reading.ts'
+import { type Reading, sayError } from './reading.ts'
 import { soundTokens } from './sound-tokens.ts'
 import type { Phrase } from './tree.ts'
 import { sayUnfinished } from './unfinished.ts'
@@ -58,8 +59,26 @@ function readText(entered: Entered, rest: Rest, reading: Reading): Content {
   const token = rest.tokens.find((found) => found.tokenType.name === 'text')
   const start = rest.base + (token?.startOffset ?? 0)
   const text = token?.image ?? ''
-  const { needs } = entered.word
-  const whole = needs === undefined || text !== ''
-  if (!whole) sayUnfinished(entered, rest, reading)
+  const { needs, home } = entered.word
+  const isThere = needs === undefined || text !== ''
+  if (!isThere) sayUnfinished(entered, rest, reading)
+  const whole = isThere && !(home === 'prices' && sayComma(text, start, reading))
   return { phrases: [], text, textStart: start, textEnd: start + text.length, whole }
+}
+
+/** A comma in a figure: in a price the difference is a thousandfold. */
+const COMMA = /[0-9],[0-9]/
+
+/** Says it, and gives true, when a figure of a price book's line holds a comma. */
+function sayComma(text: string, textStart: number, reading: Reading): boolean {
+  const comma = text.search(COMMA)
+  if (comma < 0) return false
+  let [from, to] = [comma, comma + 3]
+  while (from > 0 && /[0-9.]/.test(text.charAt(from - 1))) from -= 1
+  while (to < text.length && /[0-9.,]/.test(text.charAt(to))) to += 1
+  const refused = refuseNumber(text.slice(from, to))
+  if (refused === null) return false
+  const place = { start: textStart + from, end: textStart + to }
+  sayError(reading, refused.code, place, refused.text)
+  return true
 }
