@@ -33,7 +33,11 @@ export function smallJob(seed: number): Texts {
  * and which doorways tie to each other: how rooms lie that nothing ties, no text can say.
  */
 export function exactJob(seed: number): Texts {
-  return drawn(seed, rightAngledJob, (job) => isExact(job) && isTied(surveyOf(job)))
+  return drawn(
+    seed,
+    rightAngledJob,
+    (job) => isExact(job) && isTied(surveyOf(job)) && isUnadjusted(surveyOf(job)),
+  )
 }
 
 /** Such rooms, more than one, and no way round through them: the order they are told in says nothing. */
@@ -41,7 +45,7 @@ export function roomsInARow(seed: number): Texts {
   return drawn(seed, rightAngledJob, (job) => {
     if (!isExact(job) || count(job.files, 'room') < 2) return false
     const surveyed = surveyOf(job)
-    return isTied(surveyed) && surveyed.loops.length === 0
+    return isTied(surveyed) && isUnadjusted(surveyed) && surveyed.loops.length === 0
   })
 }
 
@@ -89,6 +93,18 @@ floor ground
 
 function isExact({ sound, features, files }: RandomJob): boolean {
   return sound && !features.includes('readings: off by a step') && feetOfWall(files) < MIDDLING
+}
+
+/** Sixteenths of an inch and millimetres are whole multiples of it; an adjusted length hardly ever is. */
+const MARK = 12_500
+
+/** Whether the corners lie as the readings have them. */
+function isUnadjusted({ rooms }: Survey): boolean {
+  return rooms.every(({ corners }) =>
+    corners.every(
+      ({ x, y }) => (x - corners[0]!.x) % MARK === 0 && (y - corners[0]!.y) % MARK === 0,
+    ),
+  )
 }
 
 function isTied({ rooms }: Survey): boolean {
