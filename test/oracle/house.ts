@@ -111,12 +111,16 @@ function doorwaysOf(job: Job, rooms: readonly Placed[]): readonly Doorway[] {
   )
 }
 
-/** The opening as the room beyond has it: of the same name, or where either room has just one. */
+/**
+ * The opening as the room beyond has it: of the same name, or where either room has just one
+ * and not both have a name. */
 function otherSide(room: Placed, { called }: OnWall, beyond: Placed): Spot | null {
   const forth = passagesTo(room, beyond)
   const back = passagesTo(beyond, room)
   const named = back.find(({ one }) => called !== null && one.called === called)
-  return named ?? (forth.length === 1 && back.length === 1 ? (back[0] ?? null) : null)
+  const [only] = back
+  if (named || forth.length > 1 || back.length > 1 || only === undefined) return named ?? null
+  return called !== null && only.one.called !== null ? null : only
 }
 
 const passagesTo = ({ spots }: Placed, { shape }: Placed): readonly Spot[] =>

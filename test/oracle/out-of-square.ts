@@ -31,12 +31,10 @@ interface Distance {
 export function triangulated(room: Room, takens: readonly Taken[]): readonly Point[] | null {
   const count = room.walls.length
   const courses = coursesOf(room.walls, takens)
-  const byWays = courses.reduce<Point[]>(
-    (all, { along, taken: { length } }) => [
-      ...all,
-      add(all.at(-1) ?? ORIGIN, scaled(along, length)),
-    ],
-    [ORIGIN],
+  const byWays = courses.map((_, i) =>
+    courses
+      .slice(0, i)
+      .reduce((at, { along, taken: { length } }) => add(at, scaled(along, length)), ORIGIN),
   )
   const walls = takens.map(
     ({ length }, i): Distance => ({ between: [i, (i + 1) % count], long: length }),

@@ -1,7 +1,7 @@
 import type { Doorway } from './house.ts'
 import type { Nm } from './lengths.ts'
 import { type Patch, patch, type Side } from './patch.ts'
-import { add, dot, less, meeting, middle, type Point, scaled, twiceArea } from './point.ts'
+import { add, dot, less, meeting, middle, type Point, scaled, twiceArea, unit } from './point.ts'
 import { compare, ratio, ZERO } from './ratio.ts'
 
 /**
@@ -23,6 +23,8 @@ export function passage({ near, beyond, through }: Doorway, under: Nm): readonly
 interface Gaps {
   readonly sideGap: Nm
   readonly endGap: Nm
+  /** Halves of one floor that lies over itself somewhere keep off each other. */
+  readonly isShort: boolean
 }
 
 /**
@@ -33,14 +35,15 @@ export function dividedOpening(
   ring: readonly Point[],
   [isNearIn, isFarIn]: readonly [boolean, boolean],
   isParted: boolean,
-  { sideGap, endGap }: Gaps,
+  { sideGap, endGap, isShort }: Gaps,
 ): readonly Patch[] {
   const [left, right, rightBeyond, leftBeyond] = ring
   if (!left || !right || !rightBeyond || !leftBeyond || twiceArea(ring).n === 0n) return []
   if (isNearIn && isFarIn && !isParted) return [patch(ring, { gap: sideGap })]
   const [leftHalf, rightHalf] = [middle(left, leftBeyond), middle(right, rightBeyond)]
   const half = (a: Point, b: Point, c: Point, d: Point): Patch => {
-    const { isFloor, sides } = patch([a, b, c, d], { gap: sideGap })
+    const [end, start] = isShort ? [before(c, b), before(d, a)] : [c, d]
+    const { isFloor, sides } = patch([a, b, end, start], { gap: sideGap })
     const ends = (side: Side, i: number) =>
       i === 2 ? { ...side, gap: endGap, isBreak: true } : side
     return { isFloor, sides: sides.map(ends) }
@@ -50,3 +53,8 @@ export function dividedOpening(
     ...(isFarIn ? [half(rightBeyond, leftBeyond, leftHalf, rightHalf)] : []),
   ]
 }
+
+const SHORT = ratio(4n)
+
+/** 4 nm before the middle. */
+const before = (end: Point, start: Point): Point => add(end, scaled(unit(less(start, end)), SHORT))

@@ -6,15 +6,39 @@ import { outlineOf } from './outline.ts'
 import { dividedOpening, passage } from './passages.ts'
 import { type Patch, patch, type Side } from './patch.ts'
 import { add, type Point, scaled } from './point.ts'
-import { compare, minus, type Ratio, ratio } from './ratio.ts'
+import { compare, minus, type Ratio, ratio, size, sum } from './ratio.ts'
+import { areaWithin, rimOf } from './rim.ts'
 import { ringOf } from './things.ts'
 
-/** Everything whose union is a floor's area. */
+/**
+ * Everything whose union is a floor's area. Where it lies over itself, as by a loop's misclosure, the two
+ * halves of an opening in which it is parted end short of the middle.
+ */
 export function patchesOf(
   job: Job,
   house: House,
   floor: Floor,
   product: Product,
+): readonly Patch[] {
+  const patches = patchesFor(job, house, floor, product, false)
+  const isParted = patches.some(({ sides }) => sides.some(({ isBreak }) => isBreak))
+  return isParted && liesOverItself(patches)
+    ? patchesFor(job, house, floor, product, true)
+    : patches
+}
+
+function liesOverItself(patches: readonly Patch[]): boolean {
+  const floor = patches.filter(({ isFloor }) => isFloor)
+  const areas = floor.map(({ sides }) => size(areaWithin(sides)))
+  return compare(sum(areas), areaWithin(rimOf(floor))) > 0
+}
+
+function patchesFor(
+  job: Job,
+  house: House,
+  floor: Floor,
+  product: Product,
+  isShort: boolean,
 ): readonly Patch[] {
   const rooms = house.rooms.filter(({ shape }) => floor.rooms.includes(shape.room.key))
   const closets = house.rooms.flatMap((room) =>
@@ -24,8 +48,8 @@ export function patchesOf(
   return [
     ...rooms.map((room) => roomPatch(room, house, floor, product)),
     ...laidClosets.map(({ key, ring }) => closetPatch(key, ring, product)),
-    ...closets.flatMap((closet) => throatPatches(closet, floor, product)),
-    ...house.doorways.flatMap((doorway) => doorwayPatches(job, doorway, floor, product)),
+    ...closets.flatMap((closet) => throatPatches(closet, floor, product, isShort)),
+    ...house.doorways.flatMap((doorway) => doorwayPatches(job, doorway, floor, product, isShort)),
     ...rooms.flatMap((room) => takenOut(room, product)),
   ]
 }
@@ -39,13 +63,22 @@ function closetPatch(key: string, ring: readonly Point[], { gap }: Product): Pat
 }
 
 /** The floor in a closet's opening, its sides finished as wall. */
-function throatPatches(closet: Closet, floor: Floor, product: Product): readonly Patch[] {
+function throatPatches(
+  closet: Closet,
+  floor: Floor,
+  product: Product,
+  isShort: boolean,
+): readonly Patch[] {
   const { key, room, throat, width } = closet
   const isHere = (place: Place) => 'from' in place && isBetween(place, room, key)
   const isIn = [floor.rooms.includes(room), floor.rooms.includes(key)] as const
   const isParted = isIn[0] && isIn[1] && (floor.breaks.some(isHere) || breaksAt(width, product))
   const end = endGap(floor.edges.find(isHere), product)
-  return dividedOpening(throat, isIn, isParted, { sideGap: product.gap, endGap: end })
+  return dividedOpening(throat, isIn, isParted, {
+    sideGap: product.gap,
+    endGap: end,
+    isShort: isShort && isParted,
+  })
 }
 
 /** Whether the product's run is parted by an opening so wide. */
@@ -150,6 +183,7 @@ function doorwayPatches(
   doorway: Doorway,
   floor: Floor,
   product: Product,
+  isShort: boolean,
 ): readonly Patch[] {
   const { from, to, near } = doorway
   const isIn = [
@@ -167,6 +201,7 @@ function doorwayPatches(
   return dividedOpening(passage(doorway, isFinished ? 0n : job.jambs), isIn, isEnd, {
     sideGap: isFinished ? product.gap : 0n,
     endGap: endGap(line, product),
+    isShort: isShort && isInner,
   })
 }
 
