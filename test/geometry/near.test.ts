@@ -77,3 +77,17 @@ test('a long slanted line fills the cells that it passes, not the box around it'
   expect(cells).toBeLessThan(200)
   expect(cells).toBeGreaterThan(30)
 })
+
+test('long lines that crowd side by side are each found with those only that they touch', () => {
+  const level = Array.from({ length: 1000 }, (_, i): Line => {
+    return { from: { x: -1_000_000, y: 10 * i }, to: { x: 1_000_000 - i, y: 10 * i } }
+  })
+  const upright = { from: { x: 0, y: -100 }, to: { x: 0, y: 10_000 } }
+  const found = near([...level, upright], 2)
+  const pairs: (readonly number[])[] = []
+  found.cells((indices) => {
+    if (indices.length > 1) pairs.push(indices)
+  })
+  expect(pairs).toEqual(level.map((_, i) => [i, 1000]))
+  expect(found.at({ x: 500_000, y: 302 })).toEqual([30])
+})
