@@ -32,8 +32,8 @@ const JOBS: readonly { readonly name: string; readonly root: string; readonly fi
 ]
 
 /** Every so many damages are tried; the full share tries all. */
-const EVERY = effort(53, 1)
-const EVERY_WHOLE = effort(997, 11)
+const EVERY = effort(71, 1)
+const EVERY_WHOLE = effort(1499, 11)
 
 const BREACHES: ReadonlySet<string> = new Set(Object.values(BREACH_CODES))
 
