@@ -48,9 +48,8 @@ function emptyFloor(floor: Floor, parts: AreaParts, rim: readonly RimEdge[]): Me
 
 /** Rooms that no opening of this floor joins to the first one: likely a door not written yet. */
 function roomsApart(floor: Floor, parts: AreaParts, units: UnitStyle): Message[] {
-  const shaped = floor.rooms.filter(({ key }) =>
-    parts.rooms.some(({ name }) => keyOf(name) === key),
-  )
+  const keys = new Set(parts.rooms.map(({ name }) => keyOf(name)))
+  const shaped = floor.rooms.filter(({ key }) => keys.has(key))
   const first = shaped[0]
   if (!first) return []
   const reached = reachedFrom(first.key, parts.joins)
@@ -69,13 +68,10 @@ function roomsApart(floor: Floor, parts: AreaParts, units: UnitStyle): Message[]
 }
 
 function reachedFrom(start: string, joins: AreaParts['joins']): ReadonlySet<string> {
-  const beside = new Map<string, string[]>()
-  for (const [a, b] of joins) {
-    beside.set(a, [...(beside.get(a) ?? []), b])
-    beside.set(b, [...(beside.get(b) ?? []), a])
-  }
+  const bothWays = joins.flatMap(([a, b]) => [[a, b] as const, [b, a] as const])
+  const joined = Map.groupBy(bothWays, ([from]) => from)
   const reached = new Set([start])
-  for (const key of reached) for (const next of beside.get(key) ?? []) reached.add(next)
+  for (const key of reached) for (const [, next] of joined.get(key) ?? []) reached.add(next)
   return reached
 }
 
