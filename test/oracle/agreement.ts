@@ -239,7 +239,7 @@ function compareJoints(
         joint.leftPiece === numbered.get(one)?.piece &&
         joint.rightPiece === numbered.get(other)?.piece &&
         joint.course === course &&
-        isNear(at, ratio(BigInt(joint.at)), near) &&
+        isWithin(at, ratio(BigInt(joint.at)), near.isExact ? ZERO : alongSlack(one, near)) &&
         isNear(low, ratio(BigInt(joint.low)), near) &&
         isNear(high, ratio(BigInt(joint.high)), near),
     )
@@ -268,7 +268,8 @@ function compareBreaches(
         one.limit === Number(breach.limit) &&
         one.pieces.join() === numbers.join() &&
         isNear(ratio(BigInt(one.value)), ratio(breach.value), near) &&
-        one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near)),
+        (isAnywhere(one.rule, near) ||
+          one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near))),
     )
     if (found !== undefined) left.delete(found)
     else if (!isBorderline(breach.value, breach.limit, near)) {
@@ -280,6 +281,10 @@ function compareBreaches(
     tell(`no breach: ${rule} ${value} of ${limit} of pieces ${pieces} at ${at}`)
   }
 }
+
+/** Which of runs that are alike but for rounding is told does not matter. */
+const isAnywhere = (rule: string, near: Nearness): boolean =>
+  !near.isExact && rule === 'longest run'
 
 /** Rounding alone may decide whether the rule is broken. */
 const isBorderline = (value: bigint, limit: bigint, near: Nearness): boolean =>

@@ -1,5 +1,5 @@
 import type { Nm } from './lengths.ts'
-import { compare, floor, half, minus, over, plus, type Ratio, ratio } from './ratio.ts'
+import { compare, floor, half, minus, over, plus, type Ratio, ratio, same, size } from './ratio.ts'
 import { between, extentOf, hangingTogether, heightAt, type Region } from './region.ts'
 
 /** A course: the strip between two seams, numbered from 1 upwards. */
@@ -43,19 +43,19 @@ export function coursesOf(covered: Region, seam: Nm, width: Nm): readonly Course
 
 const SNAP = 1000n
 
-/** The covered area with each level side within 1000 nm of a seam moved onto it. */
+/** The covered area with each corner within 1000 nm of a seam moved onto it. */
 export function ontoSeams(covered: Region, seam: Nm, width: Nm): Region {
   const moved = (y: Ratio): Ratio => {
     const courses = floor(over(plus(minus(y, ratio(seam)), half(ratio(width))), ratio(width)))
     const nearest = ratio(seam + courses * width)
-    const off = minus(y, nearest)
-    return compare({ n: off.n < 0n ? -off.n : off.n, d: off.d }, ratio(SNAP)) <= 0 ? nearest : y
+    return compare(size(minus(y, nearest)), ratio(SNAP)) <= 0 ? nearest : y
   }
   return covered.map((slice) => {
-    const [low, high] = [slice.low, slice.high].map(({ a, b }) => ({
-      a: { x: a.x, y: moved(a.y) },
-      b: { x: b.x, y: moved(b.y) },
-    }))
+    const [low, high] = [slice.low, slice.high].map((line) => {
+      const [a, b] = [slice.from, slice.to].map((x) => ({ x, y: heightAt(line, x) }))
+      const isMoved = a && b && !(same(moved(a.y), a.y) && same(moved(b.y), b.y))
+      return isMoved ? { a: { x: a.x, y: moved(a.y) }, b: { x: b.x, y: moved(b.y) } } : line
+    })
     return low && high ? { ...slice, low, high } : slice
   })
 }

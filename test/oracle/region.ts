@@ -151,7 +151,8 @@ function joined(slices: readonly Slice[], at: Ratio): readonly Slice[] {
   const done: Slice[] = []
   for (const slice of slices) {
     const last = done.at(-1)
-    const touches = last && same(heightAt(last.high, at), heightAt(slice.low, at))
+    const touches =
+      last && compare(minus(heightAt(slice.low, at), heightAt(last.high, at)), HAIR) < 0
     if (touches) done[done.length - 1] = { ...last, high: slice.high }
     else done.push(slice)
   }
