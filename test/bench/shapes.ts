@@ -191,7 +191,7 @@ function product(name: string, inches: number, gap = '1/4"'): string {
 
 function oneRoom(corners: readonly Corner[]): string {
   const walls = corners.map((from, i) => wall(from, corners[(i + 1) % corners.length]!))
-  const inches = corners.length > 20_000 ? 36 : 12
+  const inches = corners.length > 20_000 ? 24 : 12
   return [
     HEAD,
     product('plank 1', inches, '0"'),
@@ -202,7 +202,7 @@ function oneRoom(corners: readonly Corner[]): string {
 
 function manyRooms(rooms: readonly string[], count: number): string {
   const names = Array.from({ length: count }, (_, i) => `room ${i + 1}`)
-  const inches = count > 5000 ? 36 : 12
+  const inches = count > 5000 ? 24 : 12
   return [
     HEAD,
     product('plank 1', inches),
