@@ -1,4 +1,4 @@
-import type { Figure } from '../../../server/src/language/tree.ts'
+import type { Figure, Measure } from '../../../server/src/language/tree.ts'
 import type { Dice } from '../../generate/dice.ts'
 import { type Edit, edited, entriesOf, figureSpan, measuresOf, treeOf } from './edit.ts'
 
@@ -15,10 +15,20 @@ export function rewritten(text: string, write: Notation): string {
   const edits = entriesOf(tree).flatMap((entry) =>
     measuresOf(entry).flatMap((measure): Edit[] => {
       const instead = figureIn(measure.figure, write)
-      return instead === null ? [] : [{ span: figureSpan(tree, measure), text: instead }]
+      const figure = instead === null ? [] : [{ span: figureSpan(tree, measure), text: instead }]
+      return [...figure, ...withinEdits(text, measure, write)]
     }),
   )
   return edited(text, edits)
+}
+
+/** What a reading is said to be worth is a length too. */
+function withinEdits(text: string, { span, within }: Measure, write: Notation): readonly Edit[] {
+  const instead = within === null ? null : write(within)
+  const said = /(\bwithin\s+)([^?]*[^?\s])/i.exec(text.slice(span.start, span.end))
+  if (instead === null || said === null) return []
+  const start = span.start + said.index + said[1]!.length
+  return [{ span: { start, end: start + said[2]!.length }, text: instead }]
 }
 
 function figureIn(figure: Figure, write: Notation): string | null {
