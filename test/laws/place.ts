@@ -3,7 +3,7 @@ import { exactJob, roomsInARow, soundJob } from './jobs.ts'
 import type { Law } from './law.ts'
 import { mirrored } from './transform/mirror.ts'
 import { withKindReordered } from './transform/order.ts'
-import { type Changed, inAllOrNone, inEvery, type Texts } from './transform/texts.ts'
+import { type Changed, inAllOrNone, inEvery, inRoot, type Texts } from './transform/texts.ts'
 import { turnedRight } from './transform/turn.ts'
 import { fromOtherCorners, withRoomBefore, withRoomBehind } from './transform/walls.ts'
 import { everyQuantity } from './views.ts'
@@ -53,7 +53,7 @@ export const PLACE: readonly Law[] = [
     change: BEFORE,
     ...sameAll,
     jobs: exactJob,
-    changed: (job) => inEvery(job, withRoomBefore),
+    changed: (job) => inRoot(job, withRoomBefore),
   },
   {
     name: 'order of rooms',
@@ -89,7 +89,7 @@ export const PLACE: readonly Law[] = [
     change: BEFORE,
     ...sameAll,
     jobs: soundJob,
-    changed: (job) => inEvery(job, withRoomBefore),
+    changed: (job) => inRoot(job, withRoomBefore),
   },
   {
     name: 'a room that is not laid',
@@ -97,6 +97,6 @@ export const PLACE: readonly Law[] = [
     stays: 'every quantity',
     compared: 'byte for byte',
     view: everyQuantity,
-    changed: (job) => inEvery(job, withRoomBehind),
+    changed: (job) => inRoot(job, withRoomBehind),
   },
 ]

@@ -20,7 +20,9 @@ function onWalls(tree: Tree): readonly OnWall[] {
   )
 }
 
+/** Null too where the line was read to a plane of its own: it is no part of the same wall's length. */
 function lengthOf({ phrases }: Entry, form = 'LENGTH'): number | null {
+  if (phrases.some((phrase) => phrase.form.startsWith('touching'))) return null
   const figure = phrases.find((phrase) => phrase.form === form)?.measures[0]?.figure
   return figure?.kind === 'length' ? figure.nm : null
 }
