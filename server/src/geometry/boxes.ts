@@ -73,7 +73,9 @@ interface Cells {
 const EVERYWHERE: Cells = { left: -Infinity, right: Infinity, bottom: -Infinity, top: Infinity }
 
 function sizeAt(level: number): number {
-  return LEAST_CELL * 2 ** level
+  let size = LEAST_CELL
+  for (let i = 0; i < level; i++) size *= 2
+  return size
 }
 
 /** The first level whose cells are as wide and as high as the box, or the last. */

@@ -89,13 +89,17 @@ function wallBeyond(pair: Pair, thickness: number, around: Around): PlacedWall |
 }
 
 /**
- * Whether the room beyond has this opening, or one to a room that nobody knows, which may be this one:
- * what its line lacks is said there.
+ * Whether the room beyond has this opening without a place yet, or one to a room that nobody knows, which
+ * may be this one: what its line lacks is said there.
  */
 function isAskedBeyond({ room }: Side, beyond: RoomPlan, { plans, byKey }: Around): boolean {
   const own = plans[room]!.shape.room.name.key
+  const placed = new Set(beyond.faces.map(({ opening }) => opening))
   return beyond.shape.room.openings.some(
-    ({ to }) => to !== null && to.key !== 'outside' && (to.key === own || !byKey.has(to.key)),
+    (opening) =>
+      opening.to !== null &&
+      opening.to.key !== 'outside' &&
+      ((opening.to.key === own && !placed.has(opening)) || !byKey.has(opening.to.key)),
   )
 }
 
