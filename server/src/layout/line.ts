@@ -74,11 +74,16 @@ function wallOpposite(
   walls: readonly WallAlong[],
   startWall: readonly WallAlong[],
 ): WallWhole | null {
-  const { room } = startWall[0]!
+  const { room, level } = startWall[0]!
+  if (!level) return null
   const start = Math.max(...startWall.map((wall) => wall.high))
   const facing = walls.filter(
     (wall) =>
-      wall.room === room && wall.floor === 'above' && wall.wall !== null && wall.low < start,
+      wall.room === room &&
+      wall.floor === 'above' &&
+      wall.wall !== null &&
+      wall.level &&
+      wall.low < start,
   )
   return wholeWalls(facing).reduce<WallWhole | null>(
     (best, wall) => (best === null || isLonger(wall, best) ? wall : best),
@@ -99,7 +104,12 @@ function lineAt(
   walls: readonly WallAlong[],
   rules: LineRules,
 ): Line {
-  const rips = ripsAt(walls, rules.width, line.seam)
+  const rips = ripsAt(
+    // A slanted wall only cuts courses off; beside a round column a strip is left all the same.
+    walls.filter(({ level, wall }) => level || wall === null),
+    rules.width,
+    line.seam,
+  )
   return { ...line, narrow: narrowness(rips, rules), waste: wasteOf(rips, rules) }
 }
 

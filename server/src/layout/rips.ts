@@ -19,7 +19,15 @@ export interface WallAlong {
   readonly floor: 'above' | 'below'
   /** Which wall it is; null for the end of an opening, a step and an obstacle. */
   readonly wall: string | null
+  /** Near enough to the run for a course to be ripped along it; others cut the courses off. */
+  readonly level: boolean
 }
+
+/** An edge that rises no more than a quarter of its run is level: no house stands that far out of square. */
+const LEVEL = 4
+
+/** Edges at 45 degrees to the run count with those along it, however their corners were rounded. */
+const ROUNDED: Nm = 4
 
 /**
  * The edges of a floor that run more along the planks than across them: from low v to high, the longest
@@ -63,11 +71,14 @@ function edgesAlong(area: FloorArea, frame: Frame): WallAlong[] {
     const to = intoFrame(frame, edge.to, middle)
     const run = to.x - from.x
     const rise = to.y - from.y
-    if (run === 0 || Math.abs(rise) > Math.abs(run)) return []
+    if (run === 0 || Math.abs(rise) > Math.abs(run) + ROUNDED) return []
     // The floor lies on the left of the edge, its gap square to it.
     const off = roundToNm((edge.gap * Math.sqrt(run * run + rise * rise)) / run)
     return [
-      wallAlong(edge, [from.x, to.x], [from.y + off, to.y + off], run > 0 ? 'above' : 'below'),
+      {
+        ...wallAlong(edge, [from.x, to.x], [from.y + off, to.y + off], run > 0 ? 'above' : 'below'),
+        level: LEVEL * Math.abs(rise) <= Math.abs(run),
+      },
     ]
   })
 }
@@ -77,7 +88,7 @@ function wallAlong(
   [u, otherU]: readonly [Nm, Nm],
   [v, otherV]: readonly [Nm, Nm],
   floor: 'above' | 'below',
-): WallAlong {
+): Omit<WallAlong, 'level'> {
   return {
     label,
     room,

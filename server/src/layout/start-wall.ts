@@ -53,10 +53,14 @@ export function startOf(to: ToStart, run: Frame): Start {
   )
 }
 
-/** Walls, doors in them left out; where no wall lies along the planks, whatever else the floor ends at. */
+/**
+ * Walls level with the planks, doors in them left out; where there is none, walls at an angle, and else
+ * whatever the floor ends at.
+ */
 function wallsToStartAt(walls: readonly WallAlong[]): readonly WallWhole[] {
-  const standing = wholeWalls(walls.filter(({ wall }) => wall !== null))
-  return standing.length > 0 ? standing : wholeWalls(walls)
+  const standing = walls.filter(({ wall }) => wall !== null)
+  const choices = [standing.filter(({ level }) => level), standing, walls]
+  return wholeWalls(choices.find((some) => some.length > 0) ?? [])
 }
 
 const HANDS = {
