@@ -11,7 +11,8 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   [
     'survey',
     [
-      'test/survey/{lines,checks,direction,least-first,loose,placing,drawing,study-rooms,plans,said}.test.ts',
+      'test/survey/{lines,amounts,base-plane,house-index,checks,direction,least-first}.test.ts',
+      'test/survey/{doorways,closing,loose,placing,drawing,study-rooms,plans,said}.test.ts',
       'test/reference/{traverse,balancing,squareness}.test.ts',
     ],
   ],
