@@ -17,12 +17,24 @@ describe('the frame of a run', () => {
     expect(intoFrame(NORTH_SOUTH, point)).toEqual({ x: -7, y: -123_456_789_012 })
     expect(intoFrame({ east: -5, north: 0 }, point)).toEqual({ x: -123_456_789_012, y: 7 })
     expect(intoFrame({ east: 0, north: -2 }, point)).toEqual({ x: 7, y: 123_456_789_012 })
-    expect([EAST_WEST, { east: 1, north: 1 }].map(isQuarterTurn)).toEqual([true, false])
+    expect([EAST_WEST, NORTH_SOUTH, { east: 1, north: 1 }].map(isQuarterTurn)).toEqual([
+      true,
+      true,
+      false,
+    ])
   })
 
   test('has u along the direction and v to its left', () => {
     // 3-4-5: 50 along (3, 4) and 25 to its left, (−4, 3).
     expect(intoFrame({ east: 3, north: 4 }, { x: 30 - 20, y: 40 + 15 })).toEqual({ x: 50, y: 25 })
+  })
+
+  test('never gives a zero with a sign', () => {
+    const ways = [-1, 0, 1].flatMap((east) => [-1, 0, 1].map((north) => ({ east, north })))
+    for (const frame of ways.filter(({ east, north }) => east !== 0 || north !== 0)) {
+      expect(outOfFrame(frame, { x: 0, y: 0 })).toEqual({ x: 0, y: 0 })
+      expect(intoFrame(frame, { x: 0, y: 0 })).toEqual({ x: 0, y: 0 })
+    }
   })
 
   test('goes back within a nanometre, and keeps lengths', () => {

@@ -40,3 +40,30 @@ test('a plan of the mirror image is a plan of the floor, as good as it was there
   expect(seen.blanks[0]).toMatchObject({ from: 0 - first!.to, to: 0 - first!.from })
   expect(inches(48)).toBe(first!.along[1] + seen.blanks[0]!.along[0])
 })
+
+test('parts of one course that end at one place are listed the lowest first, then the shorter', () => {
+  const part = (id: number, from: number, ...lows: readonly number[]) => ({
+    id,
+    course: 1,
+    from,
+    to: 100,
+    area: 1,
+    bands: lows.map((low) => ({ from, to: 100, low, high: low + 1 })),
+    posts: [],
+    doorways: [],
+  })
+  const stretches = [part(0, 0, 3), part(1, 20, 4, 2), part(2, 50, 4, 2), part(3, 50, 2, 4)]
+  const seen = mirroredProblem({ ...problem, stretches, contacts: [] }).stretches
+  const found = seen.map(({ id, from, to, bands }) => [
+    id,
+    from,
+    to,
+    ...bands.map(({ low }) => low),
+  ])
+  expect(found).toEqual([
+    [0, -100, -50, 2, 4],
+    [1, -100, -50, 4, 2],
+    [2, -100, -20, 2, 4],
+    [3, -100, 0, 3],
+  ])
+})

@@ -1,4 +1,4 @@
-import type { Point, Region } from '../geometry/point.ts'
+import type { Point } from '../geometry/point.ts'
 import { roundToNm } from '../units/round.ts'
 
 /**
@@ -37,10 +37,6 @@ export function intoFrame(frame: Frame, point: Point, about: Point = ORIGIN): Po
   }
 }
 
-export function regionIntoFrame(frame: Frame, region: Region): Region {
-  return region.map((ring) => ring.map((point) => intoFrame(frame, point)))
-}
-
 /** Frame to plan, for drawing only: not rounded. */
 export function outOfFrame(frame: Frame, point: Point): Point {
   const { east, north } = unit(frame)
@@ -52,7 +48,6 @@ export function outOfFrame(frame: Frame, point: Point): Point {
 
 /** The direction at length one: exactly 0 and ±1 for quarter turns. */
 function unit(frame: Frame): { readonly east: number; readonly north: number } {
-  if (isQuarterTurn(frame)) return { east: Math.sign(frame.east), north: Math.sign(frame.north) }
   // Scaled first, so that the squares of a wall's nanometres neither overflow nor lose digits.
   const scale = Math.max(Math.abs(frame.east), Math.abs(frame.north))
   const east = frame.east / scale

@@ -212,7 +212,6 @@ function fits(blank: Blank, view: View): boolean {
 
 /** What must come off a rest's factory ends where the blank is glued at a post. */
 function trimmed(blank: Blank, view: View): Nm {
-  if (!blank.cutLeft && !blank.cutRight) return 0
   return (blank.cutLeft && view.left ? CUT_OFF : 0) + (blank.cutRight && view.right ? CUT_OFF : 0)
 }
 
@@ -240,10 +239,10 @@ function shifted(
 /** A blank that may lie anywhere leaves the rest an end that a later piece can use. */
 function placedAlong(blank: Blank, view: View): readonly [Nm, Nm] {
   const length = blank.to - blank.from
-  const low = blank.cutLeft && view.left ? CUT_OFF : 0
-  const high = view.length - (blank.cutRight && view.right ? CUT_OFF : 0)
   const atHigh = blank.right || (!blank.left && view.left && !view.right && !blank.cutRight)
-  return atHigh ? [high - length, high] : [low, low + length]
+  if (atHigh) return [view.length - length, view.length]
+  const low = blank.cutLeft && view.left ? CUT_OFF : 0
+  return [low, low + length]
 }
 
 function placedAcross(blank: Blank, view: View): readonly [Nm, Nm] {

@@ -39,7 +39,7 @@ export function inZones(bands: readonly Band[], zones: readonly PublishedZone[])
       const overlaps = Math.min(band.high, zone.high) > Math.max(band.low, zone.low)
       const from = Math.max(band.from, zone.from)
       const to = Math.min(band.to, zone.to)
-      if (overlaps && from < to) found.push({ from, to })
+      if (overlaps) found.push({ from, to })
     }
   }
   return merged(found)
