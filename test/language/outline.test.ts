@@ -22,6 +22,11 @@ describe('which line belongs to which', () => {
     door: LENGTH 26"`)
   })
 
+  test('a room in a floor that lists none is its rooms line mistyped; below one it opens a room', () => {
+    expect(codes('floor f\n  room a\n  lay b')).toEqual(['2 error word-unknown'])
+    expect(codes('floor f\n  rooms a\n  room b')).toEqual(['3 warning indent-extra'])
+  })
+
   test('an opening that names its wall belongs to the room', () => {
     expect(outline(room("  north 9'", '    door 30", in south'))).toBe(`room: NAME <a>
   north: LENGTH 9'

@@ -155,16 +155,23 @@ export class Outline {
   }
 
   /**
-   * An indented `room` with no name yet, or with a list, is a `rooms` of this block half typed: it
-   * opens nothing, or the lines below would join it. Below a line that cannot be read, what may be one of
+   * An indented `room` with no name yet, or with a list, or in a floor that lists no rooms yet, is a
+   * `rooms` of this block mistyped: it opens nothing, or the lines below would join it. Below a line that cannot be read, what may be one of
    * its lines (`base`) is one.
    */
   private meansHere(raw: RawLine, home: Home | null): boolean {
     const { end, word } = raw.head!
     if (this.block?.silent === true && homesOf(word).length > 0) return true
     const rest = this.reading.text.slice(end, raw.end).trim()
-    if (home === null || (rest !== '' && !rest.includes(','))) return false
+    if (home === null || (rest !== '' && !rest.includes(',') && !this.lacksRooms(word)))
+      return false
     return nearest(word, wordsOf(home)) !== null
+  }
+
+  private lacksRooms(word: string): boolean {
+    const { block } = this
+    if (block === null || block.home !== 'floor' || word !== 'room') return false
+    return !block.under.some((entry) => entry.word === 'rooms')
   }
 
   private open(raw: RawLine, entered: Entered): void {

@@ -82,8 +82,15 @@ function slipsOf(feet: string, inches: string): readonly string[] {
 function feetAfterInches(odd: Odd): Refusal {
   const first = amount(odd, 0, odd.pieces.length - 2)
   const last = textAt(odd, -2)
-  const said = `Feet come before inches. Marks exchanged? ${first}' ${last}". The other order? ${last}' ${first}".`
-  return refusal('feet-after-inches', said)
+  const exchanged = isInches(last) ? ` Marks exchanged? ${first}' ${last}".` : ''
+  const turned = isInches(first) ? ` The other order? ${last}' ${first}".` : ''
+  const two = ` Two entries that lost their comma? ${first}", ${last}'.`
+  return refusal('feet-after-inches', `Feet come before inches.${exchanged}${turned}${two}`)
+}
+
+/** Whether an amount can stand after feet: inches below 12. */
+function isInches(amount: string): boolean {
+  return BigInt(/^[0-9]+/.exec(amount)?.[0] ?? '12') < 12n
 }
 
 function footMarkTwice(odd: Odd): Refusal {

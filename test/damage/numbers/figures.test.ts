@@ -147,7 +147,7 @@ const FIGURES: readonly Row[] = [
   [
     'the marks exchanged',
     `12" 4'`,
-    `error feet-after-inches: Feet come before inches. Marks exchanged? 12' 4". The other order? 4' 12".`,
+    `error feet-after-inches: Feet come before inches. Marks exchanged? 12' 4". Two entries that lost their comma? 12", 4'.`,
   ],
   [
     'no inch mark',
