@@ -15,7 +15,7 @@ import {
   ZERO,
 } from './ratio.ts'
 import { larger, smaller } from './region.ts'
-import { liesAlong, longOf, type Run, wallsOf } from './run.ts'
+import { LEVEL, longOf, type Run, rises, wallsOf } from './run.ts'
 
 /**
  * From the start wall to the longest wall of its room that faces it and lies beyond it, less both gaps;
@@ -33,9 +33,10 @@ export function clearWidth(
   rim: readonly Side[],
   turned: readonly Side[],
 ): ClearWidth {
-  const seen = (edges: readonly Side[]) => turned.filter((_, i) => edges.includes(rim[i] as Side))
-  const high = endsOf(seen(start.edges), -1n)
+  const edges = turned.filter((_, i) => start.edges.includes(rim[i] as Side))
+  const high = endsOf(edges, -1n)
   const [most, least] = [high.reduce(larger), high.reduce(smaller)]
+  if (!edges.every(isLevel)) return { start: most, most: null, varies: ZERO }
   const others = turned.filter(({ wall }) => wall !== null && wall.room === start.room)
   const facing = wallsOf(others.filter(faces), () => true)
     .map((wall) => ({ long: longOf(wall, ALONG), low: endsOf(wall.edges, 1n) }))
@@ -61,11 +62,10 @@ function endsOf(edges: readonly Side[], side: bigint): readonly Ratio[] {
   })
 }
 
-/** Floor at higher v, and along the run rather than across it. */
-const faces = ({ from, to }: Side): boolean => {
-  const way = less(to, from)
-  return way.x.n > 0n && liesAlong(way, ALONG)
-}
+const isLevel = ({ from, to }: Side): boolean => rises(less(to, from), ALONG, LEVEL)
+
+/** Floor at higher v, along the planks. */
+const faces = (side: Side): boolean => less(side.to, side.from).x.n > 0n && isLevel(side)
 
 const ALONG = point(1n, 0n)
 

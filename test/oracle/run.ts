@@ -2,7 +2,7 @@ import type { House } from './house.ts'
 import type { Floor } from './job.ts'
 import type { Side } from './patch.ts'
 import { cross, dot, length, less, type Point, point } from './point.ts'
-import { compare, minus, over, type Ratio, ratio, size, sum, ZERO } from './ratio.ts'
+import { compare, minus, over, type Ratio, ratio, size, sum, times, ZERO } from './ratio.ts'
 import { WAYS, wallNamed } from './read-room.ts'
 import { larger, smaller } from './region.ts'
 import { faceOf } from './shape.ts'
@@ -23,19 +23,32 @@ export interface Run {
 /** The walls where laying may start: the one that is said, else the longest, of those alike each. */
 export function runsOf(house: House, floor: Floor, rim: readonly Side[]): readonly Run[] {
   const along = alongOf(house, floor, rim)
-  const edges = rim.filter((side) => liesAlong(wayOf(side), along))
-  const walls = wallsOf(edges, (side) => compare(dot(wayOf(side), along), ZERO) > 0)
+  const walls = candidates(rim, along)
   const said = walls.filter((wall) => isStart(house, floor, wall))
-  const real = walls.filter(({ room }) => room !== null)
-  const starts = said.length > 0 ? said : longest(real.length > 0 ? real : walls, along)
+  const starts = said.length > 0 ? said : longest(walls, along)
   return starts.map((start) => ({ start, axis: axisFrom(start, along) }))
+}
+
+/** Walls along the planks; where there are none, steeper ones; where there are none, other edges. */
+function candidates(rim: readonly Side[], along: Point): readonly WallEdges[] {
+  const ofWalls = rim.filter(({ wall }) => wall !== null)
+  const choices = [ofWalls, rim].flatMap((edges) =>
+    [LEVEL, STEEPEST].map((rise) => edges.filter((side) => rises(wayOf(side), along, rise))),
+  )
+  const edges = choices.find((choice) => choice.length > 0) ?? []
+  return wallsOf(edges, (side) => compare(dot(wayOf(side), along), ZERO) > 0)
 }
 
 const wayOf = ({ from, to }: Side): Point => less(to, from)
 
-/** Nearer to the run than half a right angle. */
-export function liesAlong(way: Point, along: Point): boolean {
-  return compare(size(cross(way, along)), size(dot(way, along))) < 0
+/** What an edge along the planks may rise across them, in parts of its run along them. */
+export const LEVEL = ratio(1n, 4n)
+/** The same where no wall lies along them. */
+const STEEPEST = ratio(1n)
+
+/** Whether an edge rises across the run by no more than so many parts of its run along it. */
+export function rises(way: Point, along: Point, most: Ratio): boolean {
+  return compare(size(cross(way, along)), times(size(dot(way, along)), most)) <= 0
 }
 
 /** The run's direction, turned so that the floor lies below the start wall: against its edges. */
