@@ -67,8 +67,11 @@ describe('the rules of a product', () => {
   }
 
   test('tell how many planks are spoilt, by count or by share', () => {
-    expect(spoilOf({ planks: 3, percent: null })).toEqual({ spoilPlanks: 3, spoilPercent: null })
-    expect(spoilOf({ planks: null, percent: ratio(15, 2) })).toEqual({
+    expect(spoilOf({ planks: 3, percent: null, span: null })).toEqual({
+      spoilPlanks: 3,
+      spoilPercent: null,
+    })
+    expect(spoilOf({ planks: null, percent: ratio(15, 2), span: null })).toEqual({
       spoilPlanks: 0,
       spoilPercent: { n: '15', d: '2' },
     })
