@@ -6,12 +6,10 @@ import type { Blank } from './laying.ts'
 import { regionWithin } from './laying.ts'
 import { FOOT } from './lengths.ts'
 import { laidTooEarly, overcutPlanks, usedBy } from './planks.ts'
-import { point, twiceArea } from './point.ts'
 import type { PublishedFloor, PublishedPiece } from './published.ts'
 import {
   compare,
   floor,
-  half,
   minus,
   over,
   plus,
@@ -261,13 +259,14 @@ function compareBreaches(
   for (const breach of breaches) {
     const numbers = breach.pieces.map((piece) => numbered.get(piece)?.piece ?? 0)
     const at = breach.at ?? numbered.get(breach.pieces[0] ?? [])?.ring[0]?.map(BigInt)
+    const slack = slackOf(breach, near)
     const found = [...left].find(
       (one) =>
         one.rule === breach.rule &&
         one.direction === breach.direction &&
         one.limit === Number(breach.limit) &&
         one.pieces.join() === numbers.join() &&
-        isNear(ratio(BigInt(one.value)), ratio(breach.value), near) &&
+        isWithin(ratio(BigInt(one.value)), ratio(breach.value), slack) &&
         (isAnywhere(one.rule, near) ||
           one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near))),
     )
@@ -280,6 +279,12 @@ function compareBreaches(
     if (isBorderline(BigInt(value), BigInt(limit), near)) continue
     tell(`no breach: ${rule} ${value} of ${limit} of pieces ${pieces} at ${at}`)
   }
+}
+
+/** How long a piece is depends on where its tips lie. */
+function slackOf({ rule, pieces: [piece] }: Breach, near: Nearness): Ratio {
+  if (near.isExact) return ZERO
+  return rule === 'shortest end' && piece ? alongSlack(piece, near) : ratio(near.nm)
 }
 
 /** Which of runs that are alike but for rounding is told does not matter. */
@@ -302,25 +307,26 @@ function compareQuantities(
   tell: Tell,
 ): void {
   const area = areaWithin(working.rim)
-  const covered = near.isExact ? areaOf(working.covered) : half(publishedArea(published))
+  const covered = areaOf(working.covered)
   const used = usedBy(published)
   const planks = [...used.values()].reduce((a, b) => a + b, 0n)
   const slack = (exact: Ratio) => (near.isExact ? ZERO : times(size(exact), ratio(5n, 10n ** 9n)))
-  const check = (key: string, own: Ratio, room: string | null = null) => {
+  const check = (key: string, own: Ratio, room: string | null = null, whole = own) => {
     const found = quantities.find((one) => one.key === key && one.room === room)
     const theirs = found?.value
       ? times(ratio(found.value.n, found.value.d), unitOf(found.unit))
       : null
-    if (!theirs || !isWithin(own, ratio(theirs.n, theirs.d), slack(own))) {
+    if (!theirs || !isWithin(own, ratio(theirs.n, theirs.d), slack(whole))) {
       tell(
         `${key} ${room ?? ''} ${asText(own)}, product ${theirs ? asText(ratio(theirs.n, theirs.d)) : 'none'}`,
       )
     }
   }
   check('floor area', area)
-  check('covered area', areaOf(working.covered))
+  check('covered area', covered)
   check('planks', ratio(planks))
-  check('waste', wasteOf(used, working.product, covered))
+  const waste = wasteOf(used, working.product, covered)
+  check('waste', waste, null, plus(waste, ratio(100n)))
   check('planks by percentage', ratio(byPercentage(job, used, working.product, area)))
   const rooms = quantities.filter(({ key }) => key === 'trim run').map(({ room }) => room)
   for (const room of rooms) check('trim run', perimeterOf(working.rim, room), room)
@@ -333,11 +339,6 @@ function unitOf(unit: string): Ratio {
 }
 
 const METRE = 10n ** 9n
-
-const publishedArea = ({ area }: PublishedFloor): Ratio =>
-  area.rings
-    .map((ring) => twiceArea(ring.map(([u, v]) => point(BigInt(u), BigInt(v)))))
-    .reduce(plus, ZERO)
 
 function compareOrder(
   order: ReturnType<typeof orderOf>,

@@ -53,8 +53,9 @@ interface Edge {
 /** What lies inside the stretches of `adds`, an odd number of them below, and outside each ring of `takes`. */
 export function regionOf(adds: readonly Stretch[], takes: readonly (readonly Stretch[])[]): Region {
   const edges = [adds, ...takes].flatMap((ring, i) => ring.flatMap((side) => edgeOf(side, i)))
-  const places = placesOf(edges, [adds, ...takes].flat())
-  const across = edgesAcross(edges, places)
+  const all = placesOf(edges, [adds, ...takes].flat())
+  const places = all.filter(isApart)
+  const across = edgesAcross(edges, all)
   const slices: Slice[] = []
   for (const [i, to] of places.slice(1).entries()) {
     const from = places[i] ?? to
@@ -88,6 +89,13 @@ function boxOf({ a, b }: Line): readonly [number, number, number, number] {
   return [Math.min(...x) - 1, Math.min(...y) - 1, most(x), most(y)]
 }
 
+/** Places nearer than this are one: a crossing of steep edges is found no finer. */
+const GRAIN = ratio(1n, 1n << 10n)
+
+/** The first of those places that are one. */
+const isApart = (x: Ratio, i: number, all: readonly Ratio[]): boolean =>
+  i === 0 || compare(minus(x, all[i - 1] ?? x), GRAIN) > 0
+
 export function distinct(all: readonly Ratio[]): readonly Ratio[] {
   const rising = [...all].sort(compare)
   return rising.filter((x, i) => i === 0 || !same(x, rising[i - 1] ?? ZERO))
@@ -108,13 +116,16 @@ function crossingWithin(one: Line, other: Line, from: Ratio, to: Ratio): Ratio |
 export const larger = (a: Ratio, b: Ratio): Ratio => (compare(a, b) > 0 ? a : b)
 export const smaller = (a: Ratio, b: Ratio): Ratio => (compare(a, b) < 0 ? a : b)
 
-/** For each gap between neighbouring places the edges that go across it. */
-function edgesAcross(
-  edges: readonly Edge[],
-  places: readonly Ratio[],
-): readonly (readonly Edge[])[] {
-  const across: Edge[][] = places.map(() => [])
-  const place = new Map(places.map((x, i) => [`${x.n}/${x.d}`, i]))
+/** For each gap between neighbouring places that lie apart the edges that go across it. */
+function edgesAcross(edges: readonly Edge[], all: readonly Ratio[]): readonly (readonly Edge[])[] {
+  const across: Edge[][] = all.map(() => [])
+  let apart = -1
+  const place = new Map(
+    all.map((x, i) => {
+      if (isApart(x, i, all)) apart += 1
+      return [`${x.n}/${x.d}`, apart]
+    }),
+  )
   const placeOf = ({ n, d }: Ratio) => place.get(`${n}/${d}`) ?? 0
   for (const edge of edges) {
     for (let i = placeOf(edge.line.a.x); i < placeOf(edge.line.b.x); i += 1) across[i]?.push(edge)
@@ -122,8 +133,13 @@ function edgesAcross(
   return across
 }
 
-/** What is thinner comes of rounding slanted places; along the axes nothing is. */
+/** What is thinner comes of rounding; along the axes nothing is. */
 const HAIR = ratio(1n, 2n)
+/** What is thinner beside a slanted line comes of rounding the ends of two lines on it. */
+const SPUR = ratio(2n)
+
+const isFlat = ({ a, b }: Line): boolean => same(a.y, b.y)
+const thinnest = (low: Line, high: Line): Ratio => (isFlat(low) || isFlat(high) ? HAIR : SPUR)
 
 /** From below upwards: inside while an odd number of added edges and no open ring of takes lie below. */
 function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slice[] {
@@ -139,7 +155,7 @@ function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slic
     const isInside = open.has(0) && open.size === 1
     if (isInside && low === null) low = { line: edge.line, height }
     if (isInside || low === null) continue
-    if (compare(plus(low.height, HAIR), height) < 0)
+    if (compare(plus(low.height, thinnest(low.line, edge.line)), height) < 0)
       slices.push({ from, to, low: low.line, high: edge.line })
     low = null
   }
