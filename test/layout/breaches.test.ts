@@ -42,17 +42,18 @@ const joint = (course: number, at: number, leftPiece: number): PublishedJoint =>
   parted: false,
 })
 
+const NOTHING: Laid = {
+  rules,
+  pieces: [],
+  joints: [],
+  planks: [{ plank: 1, length: inch(48) }],
+  touches: [],
+  rings: [],
+  doorways: [],
+}
+
 const breaches = (laid: Partial<Laid>) =>
-  breachesOf({
-    rules,
-    pieces: [],
-    joints: [],
-    planks: [{ plank: 1, length: inch(48) }],
-    touches: [],
-    rings: [],
-    doorways: [],
-    ...laid,
-  }).map(({ rule, value, at, pieces, direction }) => [
+  breachesOf({ ...NOTHING, ...laid }).map(({ rule, value, at, pieces, direction }) => [
     rule,
     value / inch(1),
     at.map((x) => x / inch(1)),
@@ -76,6 +77,20 @@ describe('the stagger', () => {
     expect(breaches({ joints, touches: [...touch(0, 22), ...touch(24, 99)] })).toEqual([])
   })
 
+  test('is looked for among all joints of two courses, in whatever order they are told', () => {
+    const many = [
+      joint(1, 60, 2),
+      joint(1, 20, 1),
+      joint(2, 90, 13),
+      joint(2, 26, 11),
+      joint(2, 66, 12),
+    ]
+    expect(breaches({ joints: many, touches: touch(0, 100) })).toEqual([
+      ['stagger', 6, [20, 3.5], [1, 11], ''],
+      ['stagger', 6, [60, 3.5], [2, 12], ''],
+    ])
+  })
+
   test('never takes joints in line for a small stagger', () => {
     expect(
       breaches({ joints: [joint(1, 20, 1), joint(2, 20, 11)], touches: touch(0, 100) }),
@@ -91,6 +106,15 @@ describe('the stagger', () => {
     expect(touchesOf(contacts, () => 7)).toEqual([
       { seam: 7, from: 0, to: 9 },
       { seam: 7, from: 10, to: 12 },
+    ])
+    const seamOf = ({ below }: { readonly below: number }) => 7 * (below + 1)
+    const apart = [
+      { below: 0, above: 1, from: 0, to: 5 },
+      { below: 1, above: 2, from: 5, to: 9 },
+    ]
+    expect(touchesOf(apart, seamOf)).toEqual([
+      { seam: 7, from: 0, to: 5 },
+      { seam: 14, from: 5, to: 9 },
     ])
   })
 })
@@ -199,6 +223,98 @@ describe('the longest run', () => {
     expect(breaches({ rings: ell, rules: limit(null, null) })).toEqual([])
   })
 
+  test('is none in a floor that has none', () => {
+    expect(breaches({ rings: [], rules: limit(0, 0) })).toEqual([])
+  })
+
+  test('may be just as long as the product allows, in a floor that is higher', () => {
+    const steps = [
+      corners([0, 0], [50, 0], [50, 50], [100, 50], [100, 200], [50, 200], [50, 150], [0, 150]),
+    ]
+    expect(breaches({ rings: steps, rules: limit(null, 150) })).toEqual([])
+    expect(breaches({ rings: steps, rules: limit(null, 149) })).toEqual([
+      ['longest run', 150, [0, 0], [], 'across'],
+    ])
+  })
+
+  test.each([
+    [
+      'the right side of a taper',
+      [
+        [0, 5],
+        [50, 0],
+        [50, 10],
+      ],
+      [],
+      [50, 0],
+    ],
+    [
+      'of two alike the one further left',
+      [
+        [0, 5],
+        [50, 0],
+        [50, 10],
+      ],
+      [
+        [0, 20],
+        [50, 25],
+        [0, 30],
+      ],
+      [0, 20],
+    ],
+    [
+      'of two in one line the lower',
+      [
+        [0, 25],
+        [50, 20],
+        [50, 30],
+      ],
+      [
+        [50, 0],
+        [100, 5],
+        [50, 10],
+      ],
+      [50, 0],
+    ],
+    [
+      'a lower one further right comes second',
+      [
+        [0, 20],
+        [50, 20],
+        [50, 30],
+        [0, 30],
+      ],
+      [
+        [50, 0],
+        [90, 0],
+        [90, 10],
+        [50, 10],
+      ],
+      [0, 20],
+    ],
+  ] as const)('across is told at %s', (_, one, other, at) => {
+    const rings = [one, other].filter((ring) => ring.length > 0).map((ring) => corners(...ring))
+    expect(breaches({ rings, rules: limit(null, 9) })).toEqual([
+      ['longest run', 10, at, [], 'across'],
+    ])
+  })
+
+  test('is rounded up to whole nanometres', () => {
+    // At u = 100 the upper edge from (0, 1000000) to (300, 1000100) stands at 1000033 1/3.
+    const rings: PublishedRing[] = [
+      [
+        [0, 0],
+        [100, -500_000],
+        [300, 0],
+        [300, 1_000_100],
+        [0, 1_000_000],
+      ],
+    ]
+    const longestRun = { along: null, across: 9 }
+    const [found] = breachesOf({ ...NOTHING, rules: { ...rules, longestRun }, rings })
+    expect(found).toMatchObject({ value: 1_500_034, at: [100, -500_000] })
+  })
+
   test('ends at a hearth', () => {
     const hearth = corners([140, 0], [140, 50], [160, 50], [160, 0])
     const parted = [
@@ -230,9 +346,30 @@ describe('joints in doorways', () => {
   const zone = { doorway: 'hall to den', from: inch(30), to: inch(70), low: inch(2), high: inch(6) }
 
   test('are told with their distance to the nearer side', () => {
-    expect(breaches({ joints: [joint(1, 60, 4)], doorways: [zone] })).toEqual([
+    const joints = [joint(1, 60, 4), joint(1, 35, 3)]
+    expect(breaches({ joints, doorways: [zone] })).toEqual([
       ['doorway joint', 10, [60, 3.5], [4], ''],
+      ['doorway joint', 5, [35, 3.5], [3], ''],
     ])
+  })
+
+  test('are told for each zone, in the order of the zones', () => {
+    const wide = { ...zone, from: inch(10), to: inch(69) }
+    expect(breaches({ joints: [joint(1, 60, 4)], doorways: [zone, wide] })).toEqual([
+      ['doorway joint', 10, [60, 3.5], [4], ''],
+      ['doorway joint', 9, [60, 3.5], [4], ''],
+    ])
+    expect(
+      breaches({ joints: [joint(1, 60, 4)], doorways: [wide, zone] }).map(([, value]) => value),
+    ).toEqual([9, 10])
+  })
+
+  test('that only touch it from above or below are none', () => {
+    const above = { ...zone, low: inch(7), high: inch(10) }
+    expect(breaches({ joints: [joint(1, 50, 1)], doorways: [above] })).toEqual([])
+    expect(
+      breaches({ joints: [joint(2, 50, 1)], doorways: [{ ...zone, low: 0, high: inch(7) }] }),
+    ).toEqual([])
   })
 
   test('outside it, at its side, or in another course are none', () => {
