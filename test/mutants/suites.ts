@@ -11,7 +11,8 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   [
     'survey',
     [
-      'test/survey/{lines,amounts,base-plane,house-index,checks,direction,least-first}.test.ts',
+      'test/survey/{lines,amounts,base-plane,house-index,labels,checks,direction}.test.ts',
+      'test/survey/{least-first,twice-said,slips,overlaps,places,network,fixing}.test.ts',
       'test/survey/{doorways,closing,loose,placing,drawing,study-rooms,plans,said}.test.ts',
       'test/reference/{traverse,balancing,squareness}.test.ts',
     ],
