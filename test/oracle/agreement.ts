@@ -21,7 +21,7 @@ import {
   times,
   ZERO,
 } from './ratio.ts'
-import { areaOf, extentOf, type Region } from './region.ts'
+import { areaOf, extentOf, larger, type Region } from './region.ts'
 import { areaWithin } from './rim.ts'
 import { type Run, shiftAcross } from './run.ts'
 import { byPercentage, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
@@ -179,10 +179,10 @@ function isSamePiece(a: Region, b: Region, near: Nearness): boolean {
   if (near.isExact) return shapeText(a) === shapeText(b)
   const [one, two] = [extentOf(a), extentOf(b)]
   const around = plus(minus(one.u[1], one.u[0]), minus(one.v[1], one.v[0]))
-  const along = alongSlack(a, near)
+  const [along, across] = [alongSlack(a, near), acrossSlack(a, near)]
   return (
     one.u.every((u, i) => isWithin(u, two.u[i] ?? ZERO, along)) &&
-    one.v.every((v, i) => isNear(v, two.v[i] ?? ZERO, near)) &&
+    one.v.every((v, i) => isWithin(v, two.v[i] ?? ZERO, across)) &&
     isWithin(areaOf(a), areaOf(b), times(times(around, ratio(2n)), ratio(near.nm)))
   )
 }
@@ -191,6 +191,12 @@ function isSamePiece(a: Region, b: Region, near: Nearness): boolean {
 function alongSlack(piece: Region, near: Nearness): Ratio {
   const { u, v } = extentOf(piece)
   return times(ratio(near.nm), plus(ratio(1n), over(minus(u[1], u[0]), minus(v[1], v[0]))))
+}
+
+/** The same across, of a piece wider than long. */
+function acrossSlack(piece: Region, near: Nearness): Ratio {
+  const { u, v } = extentOf(piece)
+  return times(ratio(near.nm), plus(ratio(1n), over(minus(v[1], v[0]), minus(u[1], u[0]))))
 }
 
 function shapeText(region: Region): string {
@@ -232,14 +238,15 @@ function compareJoints(
 ): void {
   const left = new Set(joints)
   for (const { course, at, low, high, left: one, right: other } of laying.joints) {
+    const across = [one, other].map((piece) => acrossSlack(piece, near)).reduce(larger)
     const found = [...left].find(
       (joint) =>
         joint.leftPiece === numbered.get(one)?.piece &&
         joint.rightPiece === numbered.get(other)?.piece &&
         joint.course === course &&
         isWithin(at, ratio(BigInt(joint.at)), near.isExact ? ZERO : alongSlack(one, near)) &&
-        isNear(low, ratio(BigInt(joint.low)), near) &&
-        isNear(high, ratio(BigInt(joint.high)), near),
+        isWithin(low, ratio(BigInt(joint.low)), near.isExact ? ZERO : across) &&
+        isWithin(high, ratio(BigInt(joint.high)), near.isExact ? ZERO : across),
     )
     if (found === undefined)
       tell(`course ${course}: a joint at ${asText(at)} that the product has not`)

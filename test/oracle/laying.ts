@@ -91,13 +91,16 @@ function blanksOf(
     const cut = isStart ? startLength(published) : plankLength
     const parted = partedAfter(published, groups[i + 1], floor)
     const to = i === groups.length - 1 ? end : (parted ?? plus(from, ratio(cut)))
-    const pieces = hangingTogether(alongFrom(stretch, from, to))
+    const pieces = hangingTogether(alongFrom(stretch, from, to)).filter(isMoreThanHair)
     blanks.push({ course, published, pieces, from, to, plankLength })
     isStart = parted !== null
     from = to
   }
   return blanks
 }
+
+/** A slanted place beside a joint may lie off it by what is rounded away. */
+const isMoreThanHair = (piece: Region): boolean => compare(longAlong(piece), ratio(1n, 2n)) > 0
 
 const leftOf = (pieces: readonly PublishedPiece[]): number =>
   Math.min(...pieces.flatMap(({ ring }) => ring.map(([u]) => u)))

@@ -10,6 +10,7 @@ import {
   ratio,
   round,
   same,
+  size,
   sum,
   times,
   ZERO,
@@ -135,11 +136,16 @@ function edgesAcross(edges: readonly Edge[], all: readonly Ratio[]): readonly (r
 
 /** What is thinner comes of rounding; along the axes nothing is. */
 const HAIR = ratio(1n, 2n)
-/** What is thinner beside a slanted line comes of rounding the ends of two lines on it. */
+/** What is thinner between two slanted lines comes of rounding their ends, off either axis. */
 const SPUR = ratio(2n)
 
-const isFlat = ({ a, b }: Line): boolean => same(a.y, b.y)
-const thinnest = (low: Line, high: Line): Ratio => (isFlat(low) || isFlat(high) ? HAIR : SPUR)
+function thinnest(low: Line, high: Line): Ratio {
+  const slope = smaller(steepness(low), steepness(high))
+  return slope.n === 0n ? HAIR : times(SPUR, plus(slope, ratio(1n)))
+}
+
+/** How far a line rises or falls, in parts of its run. */
+const steepness = ({ a, b }: Line): Ratio => size(over(minus(b.y, a.y), minus(b.x, a.x)))
 
 /** From below upwards: inside while an odd number of added edges and no open ring of takes lie below. */
 function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slice[] {
