@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Message } from '../../server/src/facts/message.ts'
-import type { Base, Opening, Room } from '../../server/src/job/job.ts'
+import type { Opening, Room } from '../../server/src/job/job.ts'
 import { obstaclesOf } from '../../server/src/survey/obstacles.ts'
 import { placesOf } from '../../server/src/survey/places.ts'
 import { shapeOf } from '../../server/src/survey/shape.ts'
@@ -22,7 +22,7 @@ const withDoor = (opening: Opening, walls: readonly WallSaid[] = PLAIN) =>
 
 describe('a door at the end of its wall', () => {
   // West was read as 9' 0 3/4" and comes out 3/8" shorter; the readings of the door allow 0.284".
-  test.each([
+  test.each<readonly [string, readonly string[] | null, string]>([
     [`6' 4 1/4"`, [], 'ends on it'],
     [`6' 4 5/8"`, [], 'ends past it by no more than its readings allow: moved back'],
     [`6' 4 3/4"`, ['opening-past-wall'], 'ends past it as it comes out'],
@@ -71,7 +71,7 @@ const ELL: readonly WallSaid[] = [
 ]
 
 describe('a base half an inch thick comes off, and the tape touched it', () => {
-  const base = { fate: 'off and back', thickness: nm(`1/2"`) } as unknown as Base
+  const base = { fate: 'off and back', thickness: nm(`1/2"`) } as unknown as Room['base']
   const based = (opening: Opening) => {
     const made = room('l', ELL, { openings: [opening] })
     const walls = made.walls.map((wall) => ({
