@@ -1,4 +1,5 @@
-// Mutants of the folders named, of all without a name: `npm run mutants -- units takeoff`.
+// Mutants of the folders named, of all without a name: `npm run mutants -- units takeoff`; of one file
+// of a folder, for what takes long: `npm run mutants -- layout/stock.ts`.
 import { readFile } from 'node:fs/promises'
 import type { PartialStrykerOptions } from '@stryker-mutator/api/core'
 import { Stryker } from '@stryker-mutator/core'
@@ -8,9 +9,9 @@ import { FOLDERS } from './suites.ts'
 const RUNNER = new URL('runner.ts', import.meta.url).href
 const CACHE = '.cache/mutants'
 
-function optionsFor(folder: string): PartialStrykerOptions {
+function optionsFor(folder: string, files: string): PartialStrykerOptions {
   return {
-    mutate: [`server/src/${folder}/*.ts`],
+    mutate: [`server/src/${folder}/${files}`],
     testRunner: 'in-process',
     plugins: [RUNNER],
     // The compiler has no interface for programs; Stryker would use it to rewrite the settings.
@@ -35,9 +36,10 @@ function reportOf(folder: string): string {
 }
 
 const asked = process.argv.slice(2)
-for (const folder of asked.length > 0 ? asked : FOLDERS) {
+for (const part of asked.length > 0 ? asked : FOLDERS) {
+  const [folder, files = '*.ts'] = part.split('/') as [string, string?]
   process.env.FLOORSCRIBE_MUTANTS = folder
-  await new Stryker(optionsFor(folder)).runMutationTest()
+  await new Stryker(optionsFor(folder, files)).runMutationTest()
   const report = JSON.parse(await readFile(reportOf(folder), 'utf8')) as Report
   console.log(await writeResults(folder, report))
 }

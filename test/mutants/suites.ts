@@ -20,8 +20,10 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
   [
     'layout',
     [
-      'test/layout/{area,balance,breaches,frame,hand,problem,rips,start-wall,stock}.test.ts',
-      'test/layout/{laid,lay,random-lengths,plan}.test.ts',
+      'test/layout/{area,area-messages,balance,bound,breach-messages,breaches,clash}.test.ts',
+      'test/layout/{direction,frame,hand,how-large,jointing,overlap-finder,problem}.test.ts',
+      'test/layout/{rips,set-out,start-wall,starts,stock,zones}.test.ts',
+      'test/layout/{laid,lay,pieces,random-lengths,plan}.test.ts',
     ],
   ],
 ])
