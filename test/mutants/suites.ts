@@ -22,7 +22,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
     [
       'test/layout/{area,area-messages,balance,bound,breach-messages,breaches,clash}.test.ts',
       'test/layout/{direction,frame,hand,how-large,jointing,overlap-finder,problem}.test.ts',
-      'test/layout/{rips,set-out,start-wall,starts,stock,zones}.test.ts',
+      'test/layout/{rips,set-out,start-wall,starts,stock,view-from,zones}.test.ts',
       'test/layout/{laid,lay,pieces,random-lengths,plan}.test.ts',
     ],
   ],
