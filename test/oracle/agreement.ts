@@ -21,7 +21,7 @@ import {
   times,
   ZERO,
 } from './ratio.ts'
-import { areaOf, extentOf, larger, type Region } from './region.ts'
+import { areaOf, extentOf, larger, type Region, smaller, steepness } from './region.ts'
 import { areaWithin } from './rim.ts'
 import { type Run, shiftAcross } from './run.ts'
 import { byPercentage, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
@@ -193,10 +193,10 @@ function alongSlack(piece: Region, near: Nearness): Ratio {
   return times(ratio(near.nm), plus(ratio(1n), over(minus(u[1], u[0]), minus(v[1], v[0]))))
 }
 
-/** The same across, of a piece wider than long. */
+/** The same across: as much as its steepest edge rises, of uprights but for rounding a thousand times. */
 function acrossSlack(piece: Region, near: Nearness): Ratio {
-  const { u, v } = extentOf(piece)
-  return times(ratio(near.nm), plus(ratio(1n), over(minus(v[1], v[0]), minus(u[1], u[0]))))
+  const steepest = piece.flatMap(({ low, high }) => [low, high].map(steepness)).reduce(larger)
+  return times(ratio(near.nm), plus(ratio(1n), smaller(steepest, ratio(1000n))))
 }
 
 function shapeText(region: Region): string {
@@ -218,7 +218,8 @@ function compareSpans({ published, pieces, course }: Blank, near: Nearness, tell
   const slack = near.isExact ? ZERO : alongSlack(pieces.flat(), near)
   if (!isWithin(minus(u[1], u[0]), long, slack))
     tell(`course ${course}: a blank ${asText(minus(u[1], u[0]))} long takes ${asText(long)}`)
-  const isTooNarrow = compare(plus(wide, ratio(near.nm)), minus(v[1], v[0])) < 0
+  const across = acrossSlack(pieces.flat(), near)
+  const isTooNarrow = compare(plus(wide, across), minus(v[1], v[0])) < 0
   if (near.isExact ? !same(minus(v[1], v[0]), wide) : isTooNarrow)
     tell(`course ${course}: a blank ${asText(minus(v[1], v[0]))} wide takes ${asText(wide)}`)
 }

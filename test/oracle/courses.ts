@@ -1,6 +1,14 @@
 import type { Nm } from './lengths.ts'
 import { compare, floor, half, minus, over, plus, type Ratio, ratio, same, size } from './ratio.ts'
-import { between, extentOf, hangingTogether, heightAt, type Region } from './region.ts'
+import {
+  between,
+  extentOf,
+  goesOnAs,
+  hangingTogether,
+  heightAt,
+  type Line,
+  type Region,
+} from './region.ts'
 
 /** A course: the strip between two seams, numbered from 1 upwards. */
 export interface Course {
@@ -51,13 +59,30 @@ export function ontoSeams(covered: Region, seam: Nm, width: Nm): Region {
     return compare(size(minus(y, nearest)), ratio(SNAP)) <= 0 ? nearest : y
   }
   return covered.map((slice) => {
-    const [low, high] = [slice.low, slice.high].map((line) => {
-      const [a, b] = [slice.from, slice.to].map((x) => ({ x, y: heightAt(line, x) }))
-      const isMoved = a && b && !(same(moved(a.y), a.y) && same(moved(b.y), b.y))
-      return isMoved ? { a: { x: a.x, y: moved(a.y) }, b: { x: b.x, y: moved(b.y) } } : line
-    })
-    return low && high ? { ...slice, low, high } : slice
+    const movedLine = (side: 'low' | 'high'): Line => {
+      const line = slice[side]
+      const [from, to] = [slice.from, slice.to].map((x) => heightAt(line, x))
+      if (!from || !to) return line
+      const isLevel = same(moved(from), moved(to))
+      const [isFrom, isTo] = [slice.from, slice.to].map(
+        (x) => isLevel || isCorner(covered, line, x, side),
+      )
+      if ([from, to].every((y) => same(moved(y), y))) return line
+      return {
+        a: { x: slice.from, y: isFrom ? moved(from) : from },
+        b: { x: slice.to, y: isTo ? moved(to) : to },
+      }
+    }
+    return { ...slice, low: movedLine('low'), high: movedLine('high') }
   })
+}
+
+/** Whether a line ends there: it does not go on in the next slice that is wider than a hair. */
+function isCorner(covered: Region, line: Line, x: Ratio, side: 'low' | 'high'): boolean {
+  const touching = covered.filter(
+    ({ from, to }) => (same(from, x) || same(to, x)) && compare(minus(to, from), ratio(1n)) > 0,
+  )
+  return !touching.some((other) => other[side] !== line && goesOnAs(other[side], line))
 }
 
 /** Whether a region holds a place that lies on none of its lines. */

@@ -145,7 +145,7 @@ function thinnest(low: Line, high: Line): Ratio {
 }
 
 /** How far a line rises or falls, in parts of its run. */
-const steepness = ({ a, b }: Line): Ratio => size(over(minus(b.y, a.y), minus(b.x, a.x)))
+export const steepness = ({ a, b }: Line): Ratio => size(over(minus(b.y, a.y), minus(b.x, a.x)))
 
 /** From below upwards: inside while an odd number of added edges and no open ring of takes lie below. */
 function slicesAt(from: Ratio, to: Ratio, edges: readonly Edge[]): readonly Slice[] {
@@ -203,6 +203,17 @@ function parted<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly [T
 const areAlike = (a: Slice, b: Slice): boolean =>
   isOneLine(a.low, b.low) && isOneLine(a.high, b.high)
 
+/** Whether one line goes on as the other, but for what fine places round away. */
+export function goesOnAs(one: Line, other: Line): boolean {
+  const [long, short] =
+    compare(minus(one.b.x, one.a.x), minus(other.b.x, other.a.x)) > 0 ? [one, other] : [other, one]
+  return [short.a, short.b].every(
+    ({ x, y }) =>
+      compare(size(minus(heightAt(long, x), y)), times(GRAIN, plus(steepness(long), ratio(1n)))) <
+      0,
+  )
+}
+
 function isOneLine(one: Line, other: Line): boolean {
   if (one === other) return true
   const way = less(one.b, one.a)
@@ -240,14 +251,27 @@ export function between(region: Region, low: Ratio, high: Ratio): Region {
       return cuts.slice(1).flatMap((to, i): Slice[] => {
         const from = cuts[i] ?? to
         const at = half(plus(from, to))
-        const bottom = compare(heightAt(slice.low, at), low) > 0 ? slice.low : floor
-        const top = compare(heightAt(slice.high, at), high) < 0 ? slice.high : roof
+        const kept = (line: Line) => within(line, [from, to], [low, high])
+        const bottom = compare(heightAt(slice.low, at), low) > 0 ? kept(slice.low) : floor
+        const top = compare(heightAt(slice.high, at), high) < 0 ? kept(slice.high) : roof
         return compare(heightAt(bottom, at), heightAt(top, at)) < 0
           ? [{ from, to, low: bottom, high: top }]
           : []
       })
     }),
   )
+}
+
+/** Where a steep line crosses a height is found so fine only: its ends go no further than the heights. */
+function within(
+  line: Line,
+  [from, to]: readonly [Ratio, Ratio],
+  [low, high]: readonly [Ratio, Ratio],
+): Line {
+  const ends = [from, to].map((x) => heightAt(line, x))
+  const [a, b] = ends.map((y) => larger(low, smaller(high, y)))
+  const isWithin = a && b && same(a, ends[0] ?? a) && same(b, ends[1] ?? b)
+  return !a || !b || isWithin ? line : { a: { x: from, y: a }, b: { x: to, y: b } }
 }
 
 /** The part of a region from one x to another. */

@@ -66,10 +66,10 @@ export function workOut(
   }
 }
 
-/** The same direction, to one part in 10⁹. */
+/** The same direction, to one part in 10⁸: of a short wall the ends are rounded to nanometres. */
 function isOneWay(a: Point, b: Point): boolean {
   const along = dot(a, b)
-  return along.n > 0n && compare(times(size(cross(a, b)), ratio(10n ** 9n)), along) <= 0
+  return along.n > 0n && compare(times(size(cross(a, b)), ratio(10n ** 8n)), along) <= 0
 }
 
 /** The longest line inside what is covered, each way; the run along is found with u and v exchanged. */
