@@ -7,7 +7,7 @@ import { parse } from './language/parse.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
 import { type LaidFloor, layFloor, notLaid } from './layout/lay.ts'
-import type { Compiled } from './report/compiled.ts'
+import type { Compiled, Measured } from './report/compiled.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
@@ -15,7 +15,17 @@ import { afterMore, takeoff as count } from './takeoff/count.ts'
 import { unmetExpectations } from './takeoff/expectations.ts'
 import type { Takeoff } from './takeoff/takeoff.ts'
 
-export type { Compiled }
+export type { Compiled, Measured }
+
+/** Includes that are named and not among the texts: whoever can read files comes back with them. */
+export interface Missing {
+  readonly missing: readonly string[]
+}
+
+/** How far a job has come: its rooms are measured, or another stretch of the laying is done. */
+export type Progress =
+  | { readonly kind: 'measured'; readonly measured: Measured }
+  | { readonly kind: 'laying' }
 
 /**
  * The whole of Floorscribe on one page: text → trees → job → survey → floors → quantities. Each stage
@@ -27,7 +37,24 @@ export function compile(
   texts: ReadonlyMap<string, string>,
   root: string,
   absent: ReadonlyMap<string, string> = new Map(),
-): Compiled | { readonly missing: readonly string[] } {
+): Compiled | Missing {
+  const steps = compiling(texts, root, absent)
+  for (;;) {
+    const step = steps.next()
+    if (step.done) return step.value
+  }
+}
+
+/**
+ * The same in steps, so that a caller who has others to answer may do so in between, or stop. What the
+ * rooms come to is told as soon as it is known; laying takes longest and comes after. The number of
+ * steps depends on the texts alone.
+ */
+export function* compiling(
+  texts: ReadonlyMap<string, string>,
+  root: string,
+  absent: ReadonlyMap<string, string> = new Map(),
+): Generator<Progress, Compiled | Missing> {
   const parsed = [...texts].map(([file, text]) => parse(file, text))
   const { trees, missing, messages: includes } = reach(parsed, root)
   const wanted = missing.filter((include) => !absent.has(include.path))
@@ -35,27 +62,39 @@ export function compile(
 
   const { job, messages: bound } = bind(trees, root)
   const survey = surveyRooms(job)
-  const { floors, messages: laid } = layFloors(job, survey)
-  const before = [
+  const early = [
     ...trees.flatMap((tree) => tree.messages),
     ...includes,
     ...missing.map((include) => notRead(include, root, absent.get(include.path))),
     ...bound,
     ...survey.messages,
-    ...laid,
   ]
+  const measured = {
+    root,
+    trees,
+    job,
+    survey,
+    messages: inOrder(settle(early, job.accepts), trees),
+  }
+  yield { kind: 'measured', measured }
+
+  const { floors, messages: laid } = yield* layFloors(job, survey)
+  const before = [...early, ...laid]
   const counted = count(job, survey, floors, before)
   const expectations = counted.complete ? unmetExpectations(job, counted) : []
   const takeoff = afterMore(counted, expectations)
   const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
-  return { root, trees, job, survey, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
+  return { ...measured, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
 }
 
 /** Lays each floor whose area and product are known; what stands in the way of the others is said. */
-function layFloors(
+function* layFloors(
   job: Job,
   survey: Survey,
-): { readonly floors: readonly LaidFloor[]; readonly messages: readonly Message[] } {
+): Generator<
+  Progress,
+  { readonly floors: readonly LaidFloor[]; readonly messages: readonly Message[] }
+> {
   const floors: LaidFloor[] = []
   const messages: Message[] = []
   for (const floor of job.floors) {
@@ -67,6 +106,7 @@ function layFloors(
     if (product === undefined || area.gross.length === 0) continue
     const input = { job, floor, product, area, survey }
     const laid = layFloor(input)
+    yield { kind: 'laying' }
     if (laid === null) {
       messages.push(notLaid(input))
       continue
