@@ -1,3 +1,4 @@
+import { Shelf } from './facts/kept.ts'
 import type { Message } from './facts/message.ts'
 import { bind } from './job/bind.ts'
 import { notRead, reach } from './job/includes.ts'
@@ -28,6 +29,18 @@ export type Progress =
   | { readonly kind: 'laying' }
 
 /**
+ * What earlier versions of a job came to, for the next: `compiling` takes from it what the text did not
+ * move, and puts in what it works out. The result is the same with any or none.
+ */
+export interface Kept {
+  readonly trees: Shelf<string, Tree>
+}
+
+export function newKept(): Kept {
+  return { trees: new Shelf() }
+}
+
+/**
  * The whole of Floorscribe on one page: text → trees → job → survey → floors → quantities. Each stage
  * is a function of the values before it. Takes a closed set of texts by path; where an include is not
  * among them it says which are missing, and whoever can read files comes back with them, or with the
@@ -54,8 +67,10 @@ export function* compiling(
   texts: ReadonlyMap<string, string>,
   root: string,
   absent: ReadonlyMap<string, string> = new Map(),
+  kept: Kept = newKept(),
 ): Generator<Progress, Compiled | Missing> {
-  const parsed = [...texts].map(([file, text]) => parse(file, text))
+  kept.trees.turn()
+  const parsed = [...texts].map(([file, text]) => treeOf(file, text, kept))
   const { trees, missing, messages: includes } = reach(parsed, root)
   const wanted = missing.filter((include) => !absent.has(include.path))
   if (wanted.length > 0) return { missing: [...new Set(wanted.map((include) => include.path))] }
@@ -85,6 +100,11 @@ export function* compiling(
   const takeoff = afterMore(counted, expectations)
   const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
   return { ...measured, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
+}
+
+function treeOf(file: string, text: string, { trees }: Kept): Tree {
+  const known = trees.get(file)
+  return known?.text === text ? known : trees.set(file, parse(file, text))
 }
 
 /** Lays each floor whose area and product are known; what stands in the way of the others is said. */
