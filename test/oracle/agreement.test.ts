@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { effort } from '../effort.ts'
 import { otherJob, type RandomJob, rightAngledJob } from '../generate/job.ts'
-import { disagreements, type Nearness, TO_THE_DIGIT } from './agreement.ts'
+import { disagreements } from './agreement.ts'
 import { houseOf } from './house.ts'
 import { compiled } from './product.ts'
 import { round } from './ratio.ts'
 import { readJob } from './read-job.ts'
+import { type Nearness, TO_THE_DIGIT } from './slack.ts'
 
 /** Slanted places are rounded once or twice on either side: 8 nm are less than a part in 10⁹ of ten metres. */
 const WITHIN: Nearness = { isExact: false, nm: 8n }

@@ -21,9 +21,10 @@ import {
   times,
   ZERO,
 } from './ratio.ts'
-import { areaOf, extentOf, larger, type Region, smaller, steepness } from './region.ts'
+import { areaOf, extentOf, larger, type Region } from './region.ts'
 import { areaWithin } from './rim.ts'
 import { type Run, shiftAcross } from './run.ts'
+import { acrossSlack, alongSlack, type Nearness } from './slack.ts'
 import { byPercentage, orderOf, perimeterOf, type Used, wasteOf } from './takeoff.ts'
 import { asNumber } from './turns.ts'
 import { type Working, workOut } from './working.ts'
@@ -44,14 +45,6 @@ export interface Result {
   /** Whether a note says that the line was moved. */
   readonly isLineMoved: (floor: string) => boolean
 }
-
-/** How near two numbers must be: to the digit, or within so many nanometres. */
-export interface Nearness {
-  readonly isExact: boolean
-  readonly nm: bigint
-}
-
-export const TO_THE_DIGIT: Nearness = { isExact: true, nm: 0n }
 
 /** Every number that differs, said in words; nothing where all agree. */
 export function disagreements(
@@ -160,7 +153,7 @@ function comparePieces(
   for (const blank of laying.blanks) {
     for (const piece of blank.pieces) {
       const found = blank.published.find(
-        (one) => left.has(one) && isSamePiece(piece, regionWithin(one.ring), near),
+        (one) => left.has(one) && isSamePiece(piece, blank, regionWithin(one.ring), near),
       )
       if (found === undefined) {
         tell(`course ${blank.course}: no piece ${boxText(piece)}`)
@@ -175,28 +168,21 @@ function comparePieces(
   return numbered
 }
 
-function isSamePiece(a: Region, b: Region, near: Nearness): boolean {
+function isSamePiece(a: Region, blank: Blank, b: Region, near: Nearness): boolean {
   if (near.isExact) return shapeText(a) === shapeText(b)
   const [one, two] = [extentOf(a), extentOf(b)]
   const around = plus(minus(one.u[1], one.u[0]), minus(one.v[1], one.v[0]))
-  const [along, across] = [alongSlack(a, near), acrossSlack(a, near)]
+  const [along, across] = [alongSlack(a, blank, near), acrossSlack(a, near)]
+  const tall = minus(one.v[1], one.v[0])
   return (
     one.u.every((u, i) => isWithin(u, two.u[i] ?? ZERO, along)) &&
     one.v.every((v, i) => isWithin(v, two.v[i] ?? ZERO, across)) &&
-    isWithin(areaOf(a), areaOf(b), times(times(around, ratio(2n)), ratio(near.nm)))
+    isWithin(
+      areaOf(a),
+      areaOf(b),
+      plus(times(times(around, ratio(2n)), ratio(near.nm)), times(along, tall)),
+    )
   )
-}
-
-/** A tip's place along u moves by more than its edge does across: as much as it is longer than wide. */
-function alongSlack(piece: Region, near: Nearness): Ratio {
-  const { u, v } = extentOf(piece)
-  return times(ratio(near.nm), plus(ratio(1n), over(minus(u[1], u[0]), minus(v[1], v[0]))))
-}
-
-/** The same across: as much as its steepest edge rises, of uprights but for rounding a thousand times. */
-function acrossSlack(piece: Region, near: Nearness): Ratio {
-  const steepest = piece.flatMap(({ low, high }) => [low, high].map(steepness)).reduce(larger)
-  return times(ratio(near.nm), plus(ratio(1n), smaller(steepest, ratio(1000n))))
 }
 
 function shapeText(region: Region): string {
@@ -210,13 +196,13 @@ function shapeText(region: Region): string {
 }
 
 /** The span that a blank takes of its plank is the box around its pieces. */
-function compareSpans({ published, pieces, course }: Blank, near: Nearness, tell: Tell): void {
+function compareSpans(blank: Blank, near: Nearness, tell: Tell): void {
+  const { published, pieces, course } = blank
   if (published.length === 0 || pieces.length === 0) return
   const { u, v } = extentOf(pieces.flat())
   const long = spanOf(published.map(({ along }) => along))
   const wide = spanOf(published.map(({ across }) => across))
-  const slack = near.isExact ? ZERO : alongSlack(pieces.flat(), near)
-  if (!isWithin(minus(u[1], u[0]), long, slack))
+  if (!isWithin(minus(u[1], u[0]), long, alongSlack(pieces.flat(), blank, near)))
     tell(`course ${course}: a blank ${asText(minus(u[1], u[0]))} long takes ${asText(long)}`)
   const across = acrossSlack(pieces.flat(), near)
   const isTooNarrow = compare(plus(wide, across), minus(v[1], v[0])) < 0
@@ -238,16 +224,16 @@ function compareJoints(
   tell: Tell,
 ): void {
   const left = new Set(joints)
-  for (const { course, at, low, high, left: one, right: other } of laying.joints) {
+  for (const { course, at, low, high, left: one, right: other, blank } of laying.joints) {
     const across = [one, other].map((piece) => acrossSlack(piece, near)).reduce(larger)
     const found = [...left].find(
       (joint) =>
         joint.leftPiece === numbered.get(one)?.piece &&
         joint.rightPiece === numbered.get(other)?.piece &&
         joint.course === course &&
-        isWithin(at, ratio(BigInt(joint.at)), near.isExact ? ZERO : alongSlack(one, near)) &&
-        isWithin(low, ratio(BigInt(joint.low)), near.isExact ? ZERO : across) &&
-        isWithin(high, ratio(BigInt(joint.high)), near.isExact ? ZERO : across),
+        isWithin(at, ratio(BigInt(joint.at)), alongSlack(one, blank, near)) &&
+        isWithin(low, ratio(BigInt(joint.low)), across) &&
+        isWithin(high, ratio(BigInt(joint.high)), across),
     )
     if (found === undefined)
       tell(`course ${course}: a joint at ${asText(at)} that the product has not`)
@@ -257,7 +243,7 @@ function compareJoints(
 }
 
 function compareBreaches(
-  { breaches }: Working,
+  { breaches, laying }: Working,
   published: PublishedFloor,
   numbered: Numbered,
   near: Nearness,
@@ -267,7 +253,7 @@ function compareBreaches(
   for (const breach of breaches) {
     const numbers = breach.pieces.map((piece) => numbered.get(piece)?.piece ?? 0)
     const at = breach.at ?? numbered.get(breach.pieces[0] ?? [])?.ring[0]?.map(BigInt)
-    const slack = slackOf(breach, near)
+    const slack = slackOf(breach, laying.blanks, near)
     const found = [...left].find(
       (one) =>
         one.rule === breach.rule &&
@@ -276,10 +262,10 @@ function compareBreaches(
         one.pieces.join() === numbers.join() &&
         isWithin(ratio(BigInt(one.value)), ratio(breach.value), slack) &&
         (isAnywhere(one.rule, near) ||
-          one.at.every((place, i) => isNear(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), near))),
+          one.at.every((place, i) => isWithin(ratio(BigInt(place)), ratio(at?.[i] ?? 0n), slack))),
     )
     if (found !== undefined) left.delete(found)
-    else if (!isBorderline(breach.value, breach.limit, near)) {
+    else if (!isWithin(ratio(breach.value), ratio(breach.limit), slack)) {
       tell(`breach ${breachText(breach)} of pieces ${numbers} at ${at}`)
     }
   }
@@ -289,10 +275,13 @@ function compareBreaches(
   }
 }
 
-/** How long a piece is depends on where its tips lie. */
-function slackOf({ rule, pieces: [piece] }: Breach, near: Nearness): Ratio {
-  if (near.isExact) return ZERO
-  return rule === 'shortest end' && piece ? alongSlack(piece, near) : ratio(near.nm)
+/** How long a piece is, and where its joints are, depends on where its tips lie. */
+function slackOf({ rule, pieces }: Breach, blanks: readonly Blank[], near: Nearness): Ratio {
+  if (near.isExact || rule === 'narrowest rip') return ratio(near.nm)
+  return pieces.reduce((slack, piece) => {
+    const blank = blanks.find((one) => one.pieces.includes(piece))
+    return blank ? plus(slack, alongSlack(piece, blank, near)) : slack
+  }, ratio(near.nm))
 }
 
 /** Which of runs that are alike but for rounding is told does not matter. */

@@ -1,7 +1,7 @@
 import { type Course, holds } from './courses.ts'
 import { point } from './point.ts'
 import type { PublishedFloor, PublishedPiece, Ring } from './published.ts'
-import { compare, half, minus, plus, type Ratio, ratio } from './ratio.ts'
+import { compare, half, minus, plus, type Ratio, ratio, same, ZERO } from './ratio.ts'
 import {
   alongFrom,
   extentOf,
@@ -11,6 +11,7 @@ import {
   type Region,
   regionOf,
   smaller,
+  steepness,
 } from './region.ts'
 
 /** A blank as it is laid: the box between its joints, and the pieces that it holds. */
@@ -21,6 +22,8 @@ export interface Blank {
   readonly pieces: readonly Region[]
   readonly from: Ratio
   readonly to: Ratio
+  /** The stretch where the row of planks begins that the blank is laid in. */
+  readonly row: Region
   /** How long its plank is. */
   readonly plankLength: bigint
 }
@@ -33,6 +36,8 @@ export interface Joint {
   readonly high: Ratio
   readonly left: Region
   readonly right: Region
+  /** The blank that ends there. */
+  readonly blank: Blank
 }
 
 export interface Laying {
@@ -66,9 +71,13 @@ export function regionWithin(ring: Ring): Region {
   )
 }
 
+/** Told by the middle of its longest slice. */
 function lies(piece: PublishedPiece, stretch: Region): boolean {
-  const [slice] = regionWithin(piece.ring)
-  if (slice === undefined) return false
+  const slices = regionWithin(piece.ring)
+  if (slices.length === 0) return false
+  const slice = slices.reduce((a, b) =>
+    compare(minus(b.to, b.from), minus(a.to, a.from)) > 0 ? b : a,
+  )
   const u = half(plus(slice.from, slice.to))
   return holds(stretch, u, half(plus(heightAt(slice.low, u), heightAt(slice.high, u))))
 }
@@ -85,6 +94,7 @@ function blanksOf(
   const [start, end] = extentOf(stretch).u
   const blanks: Blank[] = []
   let from = start
+  let row = beginning(stretch, start)
   let isStart = true
   for (const [i, published] of groups.entries()) {
     const plankLength = plankLengthOf(published, floor)
@@ -92,15 +102,24 @@ function blanksOf(
     const parted = partedAfter(published, groups[i + 1], floor)
     const to = i === groups.length - 1 ? end : (parted ?? plus(from, ratio(cut)))
     const pieces = hangingTogether(alongFrom(stretch, from, to)).filter(isMoreThanHair)
-    blanks.push({ course, published, pieces, from, to, plankLength })
+    blanks.push({ course, published, pieces, from, to, row, plankLength })
     isStart = parted !== null
+    if (isStart) row = []
     from = to
   }
   return blanks
 }
 
+const beginning = (stretch: Region, start: Ratio): Region =>
+  stretch.filter(({ from }) => same(from, start))
+
 /** A slanted place beside a joint may lie off it by what is rounded away. */
-const isMoreThanHair = (piece: Region): boolean => compare(longAlong(piece), ratio(1n, 2n)) > 0
+function isMoreThanHair(piece: Region): boolean {
+  const isSlanted = piece.some(({ low, high }) =>
+    [low, high].some((line) => steepness(line).n > 0n),
+  )
+  return compare(longAlong(piece), isSlanted ? ratio(8n) : ZERO) > 0
+}
 
 const leftOf = (pieces: readonly PublishedPiece[]): number =>
   Math.min(...pieces.flatMap(({ ring }) => ring.map(([u]) => u)))
@@ -140,7 +159,8 @@ function jointsOf(blanks: readonly Blank[]): readonly Joint[] {
 }
 
 /** Where two pieces meet at the end of a blank: the intervals of v that both have there. */
-function meetings({ course, to: at }: Blank, left: Region, right: Region): readonly Joint[] {
+function meetings(blank: Blank, left: Region, right: Region): readonly Joint[] {
+  const { course, to: at } = blank
   const ends = (region: Region, isEnd: boolean) =>
     region
       .filter((slice) => compare(isEnd ? slice.to : slice.from, at) === 0)
@@ -148,7 +168,7 @@ function meetings({ course, to: at }: Blank, left: Region, right: Region): reado
   return ends(left, true).flatMap((one) =>
     ends(right, false).flatMap((other) => {
       const [low, high] = [larger(one.low, other.low), smaller(one.high, other.high)]
-      return compare(low, high) < 0 ? [{ course, at, low, high, left, right }] : []
+      return compare(low, high) < 0 ? [{ course, at, low, high, left, right, blank }] : []
     }),
   )
 }

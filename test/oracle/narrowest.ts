@@ -1,4 +1,4 @@
-import { compare, minus, plus, type Ratio, ratio, same, size } from './ratio.ts'
+import { compare, minus, plus, type Ratio, ratio, size } from './ratio.ts'
 import {
   distinct,
   heightAt,
@@ -20,7 +20,7 @@ interface Trapezium {
 
 /** How narrow a piece is where it is narrowest; null where nothing of it counts. */
 export function narrowest(piece: Region, shortest: Ratio): Ratio | null {
-  const all = trapeziums(piece)
+  const all = trapeziums(piece).filter(isMoreThanHair)
   const points = all.flatMap((one) => [pointFrom(one, all, 'left'), pointFrom(one, all, 'right')])
   const tapering = new Set(points.flat())
   const widths = [
@@ -44,6 +44,11 @@ function trapeziums(piece: Region): readonly Trapezium[] {
     })
   })
 }
+
+/** An upright that leans by what is rounded away: the piece ends there, it does not taper. */
+const HAIR = ratio(2n)
+const isMoreThanHair = ({ slice }: Trapezium): boolean =>
+  compare(minus(slice.to, slice.from), HAIR) > 0
 
 const widthAt = ({ low, high }: Slice, x: Ratio): Ratio =>
   minus(heightAt(high, x), heightAt(low, x))
@@ -74,9 +79,9 @@ function goesOn(one: Trapezium, next: Trapezium, side: 'left' | 'right'): boolea
   const at = side === 'left' ? one.slice.to : one.slice.from
   const start = side === 'left' ? next.slice.from : next.slice.to
   const isOne = (a: Line, b: Line) =>
-    compare(size(minus(heightAt(a, at), heightAt(b, at))), ratio(2n)) <= 0
+    compare(size(minus(heightAt(a, at), heightAt(b, start))), ratio(2n)) <= 0
   return (
-    same(at, start) &&
+    compare(size(minus(at, start)), HAIR) <= 0 &&
     isOne(one.slice.low, next.slice.low) &&
     isOne(one.slice.high, next.slice.high)
   )

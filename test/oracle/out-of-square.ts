@@ -7,7 +7,6 @@ import {
   less,
   type Point,
   point,
-  rounded,
   scaled,
   toLeft,
   toRight,
@@ -53,7 +52,7 @@ export function triangulated(room: Room, takens: readonly Taken[]): readonly Poi
     }
   }
   const ring = Array.from({ length: count }, (_, i) => corners.get(i))
-  return ring.every((corner) => corner !== undefined) ? ring.map(rounded) : null
+  return ring.every((corner) => corner !== undefined) ? ring : null
 }
 
 const ORIGIN = point(0n, 0n)

@@ -24,10 +24,11 @@ export function shapeOf(room: Room): Shape | null {
   if (takens.length < 3 || takens.length < read.length) return null
   const inPlane = broughtToPlane(room, takens)
   const courses = coursesOf(room.walls, inPlane)
-  const corners = room.isOutOfSquare ? triangulated(room, inPlane) : closed(courses)
-  if (corners === null) return null
+  const exact = room.isOutOfSquare ? triangulated(room, inPlane) : closed(courses)
+  if (exact === null) return null
   const closing = room.isOutOfSquare ? null : closingOf(courses)
-  return { room, takens, closing, corners, rim: movedOut(corners, rimOutside(room)) }
+  const rim = movedOut(exact, rimOutside(room)).map(rounded)
+  return { room, takens, closing, corners: exact.map(rounded), rim }
 }
 
 /**
@@ -77,7 +78,7 @@ function movedOut(ring: readonly Point[], by: Nm): readonly Point[] {
   return sides.map(({ from, along }, i) => {
     const before = sides[(i + sides.length - 1) % sides.length]
     const corner = before ? meeting(before.from, before.along, from, along) : null
-    return rounded(corner ?? from)
+    return corner ?? from
   })
 }
 

@@ -1,5 +1,5 @@
 import type { Wall } from './job.ts'
-import { add, cross, dot, length, type Point, point, rounded, scaled, unit } from './point.ts'
+import { add, cross, dot, length, type Point, point, scaled, unit } from './point.ts'
 import { minus, negative, over, plus, type Ratio, ratio, root, sum, times, ZERO } from './ratio.ts'
 import { WAYS } from './read-room.ts'
 import { cosine, sine } from './turns.ts'
@@ -79,7 +79,7 @@ export function closingOf(courses: readonly Course[]): Closing {
 const readCourse = ({ along, taken }: Course): Point => scaled(along, taken.length)
 
 /**
- * The corners of the closed room, from the first wall's left end. Of all corrections c that close it
+ * The corners of the closed room, not rounded yet, from the first wall's left end. Of all corrections c that close it
  * and leave fixed walls their direction these have the least Σ c² ÷ L: with λ the multipliers of the
  * two conditions, a free wall takes L·λ, a fixed one the part of L·λ along it.
  */
@@ -98,7 +98,7 @@ export function closed(courses: readonly Course[]): readonly Point[] {
     const corrected = add(readCourse(course), share(course, lambda))
     corners.push(add(corners.at(-1) ?? corrected, corrected))
   }
-  return corners.slice(0, -1).map(rounded)
+  return corners.slice(0, -1)
 }
 
 /** What a course takes of a correction asked in a direction: in proportion to its length. */
