@@ -1,4 +1,4 @@
-import { type Compiled, compiling, type Measured } from '../../server/src/compile.ts'
+import { compiling, type Measured } from '../../server/src/compile.ts'
 import type { Span } from '../../server/src/facts/span.ts'
 import type { View } from '../../server/src/features/view.ts'
 
@@ -68,7 +68,7 @@ export function view(
   const texts = new Map([...marked].map(([name, { text }]) => [name, text]))
   const first = root ?? [...marked.keys()][0]!
   const looked = file ?? fileWithMarks(marked) ?? first
-  const job = stagesOf(texts, first)
+  const job = stagesOf(texts, first, counted)
   const tree = job.measured.trees.find((one) => one.file === looked)
   if (tree === undefined) throw new Error(`the job does not reach ${looked}`)
   const { cursors } = marked.get(looked)!
@@ -76,12 +76,7 @@ export function view(
     ranges.map((range) => ({ file: name, ...range })),
   )
   return {
-    view: {
-      file: looked,
-      tree,
-      measured: job.measured,
-      counted: counted ? job.compiled : null,
-    },
+    view: { file: looked, tree, measured: job.measured, counted: job.counted },
     cursor: cursors[0] ?? -1,
     cursors,
     ranges: allRanges.filter((range) => range.file === looked),
@@ -96,24 +91,23 @@ function fileWithMarks(marked: ReadonlyMap<string, Marked>): string | undefined 
   return (withCursor ?? files.find(([, { ranges }]) => ranges.length > 0))?.[0]
 }
 
-/** Both answers of one run: an include that there is not is absent. */
+/** Both answers of one run, or the first alone; an include that there is not is absent. */
 function stagesOf(
   texts: ReadonlyMap<string, string>,
   root: string,
-): { readonly measured: Measured; readonly compiled: Compiled } {
+  counted: boolean,
+): Pick<View, 'measured' | 'counted'> {
   const absent = new Map<string, string>()
   for (;;) {
     const steps = compiling(texts, root, absent)
     let measured: Measured | null = null
-    for (;;) {
-      const step = steps.next()
-      if (!step.done) {
-        if (step.value.kind === 'measured') measured = step.value.measured
-        continue
-      }
-      if (!('missing' in step.value)) return { measured: measured!, compiled: step.value }
-      for (const path of step.value.missing) absent.set(path, `There is no ${path} here.`)
-      break
+    let step = steps.next()
+    while (!step.done) {
+      if (step.value.kind === 'measured') measured = step.value.measured
+      if (measured !== null && !counted) return { measured, counted: null }
+      step = steps.next()
     }
+    if (!('missing' in step.value)) return { measured: measured!, counted: step.value }
+    for (const path of step.value.missing) absent.set(path, `There is no ${path} here.`)
   }
 }
