@@ -3,7 +3,6 @@ import { at } from '../../server/src/features/at.ts'
 import { thingOn } from '../../server/src/features/line-thing.ts'
 import { meaningOf } from '../../server/src/features/meaning.ts'
 import { definitionOf } from '../../server/src/features/thing.ts'
-import { largeJob } from './large-job.ts'
 import { view } from './marked.ts'
 
 const HOUSE = `floorscribe 1
@@ -173,14 +172,4 @@ test('every offset of a text in any state has an answer', () => {
     if (here.name !== null) meaningOf(seen.measured, here.block!, here.name)
     if (here.entry !== null) thingOn(seen.measured, here.block!, here.entry)
   }
-})
-
-test('at 50,000 lines a place is found by halving: 1,000 places within 50 ms', () => {
-  const { view: seen } = view(largeJob(50_000), { counted: false })
-  const { tree } = seen
-  const step = Math.floor(tree.text.length / 1000)
-  for (let offset = 0; offset < tree.text.length; offset += step) at(tree, offset)
-  const before = performance.now()
-  for (let offset = 0; offset < tree.text.length; offset += step) at(tree, offset)
-  expect(performance.now() - before).toBeLessThan(50)
 })

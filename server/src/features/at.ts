@@ -14,6 +14,7 @@ export interface At {
   readonly path: readonly Entry[]
   /** The line's own entry: the last of `path`. */
   readonly entry: Entry | null
+  /** Null between words. */
   readonly token: Token | null
   /** The line's first word is touched. */
   readonly onWord: boolean
@@ -43,7 +44,7 @@ export function at(tree: Tree, offset: number): At {
     block,
     path,
     entry,
-    token: touched(line.tokens),
+    token: touched(line.tokens.filter(({ kind }) => kind !== 'blank')),
     onWord: entry !== null && holds(entry.wordSpan, inside),
     phrase,
     measure: touched(phrase?.measures ?? []),
