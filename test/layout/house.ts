@@ -104,6 +104,26 @@ export function room(
   }
 }
 
+/** A room of any shape from its corners as they are read, clockwise, in inches; wall 0 runs from the first. */
+export function shaped(
+  text: string,
+  corners: readonly (readonly [number, number])[],
+  more: RoomGiven = {},
+): SurveyedRoom {
+  const count = corners.length
+  const walls = corners.map((_, i) => wall(i, inch(1), { label: `wall ${i}` }))
+  const read = ring(...corners)
+  return room(text, [0, 0, 1, 1], {
+    room: { walls, ...more.room },
+    surveyed: {
+      corners: read,
+      outline: read.toReversed(),
+      edges: read.map((_, i) => ({ wall: (2 * count - 2 - i) % count, recess: null })),
+      ...more.surveyed,
+    },
+  })
+}
+
 export const ring = (...corners: readonly (readonly [number, number])[]): Ring =>
   corners.map(([x, y]) => ({ x: inch(x), y: inch(y) }))
 

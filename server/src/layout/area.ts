@@ -44,9 +44,9 @@ function inFewestEdges(ring: readonly Edge[]): Edge[] {
     if (before && goesOn(before, edge)) merged[merged.length - 1] = { ...before, to: edge.to }
     else merged.push(edge)
   }
-  const first = merged[0]
-  const last = merged.at(-1)
-  if (!first || !last || first === last || !goesOn(last, first)) return merged
+  const first = merged[0]!
+  const last = merged.at(-1)!
+  if (!goesOn(last, first)) return merged
   return [{ ...first, from: last.from }, ...merged.slice(1, -1)]
 }
 

@@ -62,7 +62,6 @@ function balanceFor(
   if (opposite === null) return null
   const most = Math.max(...startWall.map((wall) => wall.high)) - opposite.low
   const least = Math.min(...startWall.map((wall) => wall.low)) - opposite.high
-  if (most <= 0) return null
   return balanceCourses({ most, least }, rules.width, rules.narrowestRip)[0]!
 }
 
@@ -156,7 +155,7 @@ function justWide(line: Line, wall: WallAlong, rules: LineRules): readonly Nm[] 
 function nearest(by: Nm, width: Nm): Nm {
   const rest = by % width
   const positive = rest < 0 ? rest + width : rest
-  return 2 * positive > width ? positive - width : positive + 0
+  return 2 * positive > width ? positive - width : positive
 }
 
 /** Pieces narrower than they may be, or so: along each wall with a narrow course, a plank after another. */

@@ -106,18 +106,14 @@ function statedStart(
   run: Frame,
 ): Omit<Start, 'fromRight'> | null {
   const along = wallFrame(survey, start.room.key, start.wall)
-  const room = survey.rooms.find((one) => one.room.name.key === start.room.key)?.room
-  const wall = room?.walls[start.wall]
-  if (along === null || room === undefined || wall === undefined) return null
+  if (along === null) return null
   const dot = along.east * run.east + along.north * run.north
   const across = along.east * run.north - along.north * run.east
   if (Math.abs(dot) <= Math.abs(across)) return null
   const frame = dot > 0 ? run : reversed(run)
-  const whole = {
-    wall: wallKey(room.name.key, start.wall),
-    label: `${wall.label} of ${room.name.text}`,
-  }
-  const found = facing(area, frame, 'said')(whole)
+  // A wall that is known is found by itself, whatever it is called.
+  const wall = { wall: wallKey(start.room.key, start.wall), label: '' }
+  const found = facing(area, frame, 'said')(wall)
   return found.wall.length === 0 ? null : found
 }
 
