@@ -1,0 +1,63 @@
+import type { Frame, Locator, Page } from 'playwright-core'
+import { until } from './suite/wait.ts'
+
+/** The editor's window, worked by keys and mouse alone. */
+export interface EditorWindow {
+  readonly page: Page
+  /** Whatever is open in the middle: lines of text with the hints behind them. */
+  readonly lines: Locator
+  readonly goToLine: (line: number, column?: number) => Promise<void>
+  readonly command: (title: string) => Promise<void>
+  /** What the status bar says of the cursor's line. */
+  readonly cursorLine: () => Promise<number>
+  /** The page of the plan, two frames deep; waits until something is drawn in it. */
+  readonly plan: () => Promise<Frame>
+}
+
+/** Opens an address of the editor and waits until the file's text is there. */
+export async function openWindow(page: Page, address: string): Promise<EditorWindow> {
+  await page.goto(address)
+  const lines = page.locator('.monaco-editor .view-line')
+  await lines.first().waitFor({ timeout: 60_000 })
+  await dismiss(page)
+  return {
+    page,
+    lines,
+    goToLine: (line, column = 1) => pick(page, 'Control+g', `${line}:${column}`),
+    command: (title) => pick(page, 'F1', title),
+    cursorLine: async () => {
+      const text = await page.locator('#status\\.editor\\.selection').textContent()
+      return Number(/Ln (\d+)/.exec(text ?? '')?.[1] ?? 0)
+    },
+    plan: () => planIn(page),
+  }
+}
+
+/** What asks about trust and the like before a person has done anything. */
+async function dismiss(page: Page): Promise<void> {
+  const close = page.locator('.notifications-toasts .codicon-close, .banner .codicon-close')
+  for (const button of await close.all()) await button.click({ timeout: 2000 }).catch(() => {})
+}
+
+async function pick(page: Page, key: string, text: string): Promise<void> {
+  await page.keyboard.press(key)
+  const input = page.locator('.quick-input-widget input[type=text]').first()
+  await input.waitFor({ state: 'visible' })
+  await page.keyboard.type(text)
+  await page.waitForTimeout(250)
+  await page.keyboard.press('Enter')
+  await input.waitFor({ state: 'hidden' })
+}
+
+async function planIn(page: Page): Promise<Frame> {
+  return until('the plan is drawn', async () => {
+    for (const frame of page.frames()) {
+      const drawn = await frame
+        .locator('svg .piece')
+        .count()
+        .catch(() => 0)
+      if (drawn > 0) return frame
+    }
+    return null
+  })
+}
