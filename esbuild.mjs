@@ -1,4 +1,5 @@
 // Makes everything that is shipped, in dist/. `node esbuild.mjs`; a new bundle is one more entry.
+import { existsSync } from 'node:fs'
 import { chmod, cp, glob, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { build } from 'esbuild'
@@ -12,6 +13,9 @@ const COMMON = {
   logLevel: 'warning',
 }
 
+/** The editor brings `vscode` itself; its loaders want CommonJS, `.cjs` where the package is a module. */
+const EXTENSION = { format: 'cjs', external: ['vscode'] }
+
 /** One entry a bundle; `run` makes it a command that a shell can start. */
 const BUNDLES = [
   {
@@ -22,6 +26,41 @@ const BUNDLES = [
     format: 'esm',
     target: 'node22',
     banner: { js: '#!/usr/bin/env node' },
+  },
+  {
+    ...EXTENSION,
+    entryPoints: ['client/src/extension-node.ts'],
+    outfile: 'dist/extension.cjs',
+    platform: 'node',
+    target: 'node22',
+  },
+  {
+    ...EXTENSION,
+    entryPoints: ['client/src/extension-web.ts'],
+    outfile: 'dist/extension-web.cjs',
+    platform: 'browser',
+    target: 'es2024',
+  },
+  {
+    entryPoints: ['server/src/lsp/main-node.ts'],
+    outfile: 'dist/server.cjs',
+    platform: 'node',
+    format: 'cjs',
+    target: 'node22',
+  },
+  {
+    entryPoints: ['server/src/lsp/main-web.ts'],
+    outfile: 'dist/server-web.js',
+    platform: 'browser',
+    format: 'iife',
+    target: 'es2024',
+  },
+  {
+    entryPoints: ['client/webview/page.ts', 'client/webview/page.css'],
+    outdir: 'dist',
+    platform: 'browser',
+    format: 'iife',
+    target: 'es2024',
   },
 ]
 
@@ -52,5 +91,6 @@ async function writeLicences(inputs) {
   await writeFile('dist/THIRD-PARTY.txt', parts.join(`\n${'-'.repeat(72)}\n\n`))
 }
 
-const inputs = await Promise.all(BUNDLES.map(bundle))
+const ready = BUNDLES.filter(({ entryPoints }) => entryPoints.every((file) => existsSync(file)))
+const inputs = await Promise.all(ready.map(bundle))
 await Promise.all([copySchemas(), writeLicences(inputs.flat())])
