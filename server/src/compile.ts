@@ -1,5 +1,6 @@
 import { Shelf } from './facts/kept.ts'
 import type { Message } from './facts/message.ts'
+import type { Sliced } from './facts/slices.ts'
 import { bind } from './job/bind.ts'
 import { notRead, reach } from './job/includes.ts'
 import type { Floor, Job } from './job/job.ts'
@@ -7,7 +8,7 @@ import { settle } from './job/settle.ts'
 import { parse } from './language/parse.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
-import { type LaidFloor, layFloor, notLaid } from './layout/lay.ts'
+import { type LaidFloor, laying, notLaid } from './layout/lay.ts'
 import type { Compiled, Measured } from './report/compiled.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
@@ -125,8 +126,7 @@ function* layFloors(
     messages.push(...area.messages.filter(({ weight }) => isSettled || weight !== 'note'))
     if (product === undefined || area.gross.length === 0) continue
     const input = { job, floor, product, area, survey }
-    const laid = layFloor(input)
-    yield { kind: 'laying' }
+    const laid = yield* told(laying(input))
     if (laid === null) {
       messages.push(notLaid(input))
       continue
@@ -135,6 +135,15 @@ function* layFloors(
     if (isSettled) messages.push(...laid.messages)
   }
   return { floors, messages }
+}
+
+/** Each pause of the laying is told. */
+function* told<T>(work: Sliced<T>): Generator<Progress, T> {
+  for (;;) {
+    const slice = work.next()
+    yield { kind: 'laying' }
+    if (slice.done) return slice.value
+  }
 }
 
 /** Whether no room of a floor misses closing by so much that its shape is none to be judged. */

@@ -1,4 +1,5 @@
 import { type Message, message } from '../facts/message.ts'
+import { inOneGo, type Sliced } from '../facts/slices.ts'
 import type { Region } from '../geometry/point.ts'
 import type { Floor, Job, Product } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
@@ -17,7 +18,7 @@ import type { PlankRules } from './problem.ts'
 import { type CutFloor, problemOf } from './problem-of.ts'
 import { publishFloor } from './publish.ts'
 import type { PublishedFloor } from './published.ts'
-import { advance, begin, type Search } from './search.ts'
+import { advancing, begin, type Search } from './search.ts'
 import { type Moved, setOutMessages, shiftAcross } from './set-out.ts'
 import { type Start, startOf } from './start-wall.ts'
 import { zonesOf } from './zones.ts'
@@ -75,6 +76,11 @@ const SHORT_SEARCH = 2
  * a house. Never throws.
  */
 export function layFloor(input: ToLay): LaidFloor | null {
+  return inOneGo(laying(input))
+}
+
+/** The same, pausing between the lines that are tried and every few milliseconds' worth of steps. */
+export function* laying(input: ToLay): Sliced<LaidFloor | null> {
   const { job, floor, product, area, survey } = input
   const rules = plankRules(job, product)
   if (takesTooManyPlanks(area, rules)) return null
@@ -83,16 +89,20 @@ export function layFloor(input: ToLay): LaidFloor | null {
   const start = startOf({ floor, survey, area, laid: rules.laid }, direction.frame)
   const ground = groundOf(area, start)
   if (ground === null) return null
-  const ways = linesToTry(floor, ground, rules).map((line) => tryLine(ground, line, rules))
+  const ways: Way[] = []
+  for (const line of linesToTry(floor, ground, rules))
+    ways.push(yield* tryLine(ground, line, rules))
   const chosen = ways.reduce((a, b) => (isBetter(b, a) ? b : a))
-  const search = advance(chosen.search, USUAL_BUDGET.patterns - SHORT_SEARCH)
+  const search = yield* advancing(chosen.search, USUAL_BUDGET.patterns - SHORT_SEARCH)
   const published = publishFloor(
     { floor: floor.name.text, product: product.name.text },
     start.frame,
     chosen.cut,
     planIn(chosen.cut, search, start),
   )
+  yield
   const { trial, score } = search.best!
+  const turned = yield* otherDirection(input, direction.frame, rules)
   return {
     floor,
     product,
@@ -108,7 +118,7 @@ export function layFloor(input: ToLay): LaidFloor | null {
     tried: search.tried,
     alternatives: [
       ...ways.filter((way) => way !== chosen).map((way) => alternative(way, lineInWords(way))),
-      ...otherDirection(input, direction.frame, rules),
+      ...turned,
     ],
     messages: [
       ...setOutMessages({ job, floor, direction, start, moved: movedFrom(ways[0]!, chosen) }),
@@ -165,12 +175,13 @@ interface Way {
 }
 
 /** A line is weighed by a short search, which goes on from there for the one that is taken. */
-function tryLine(ground: Ground, line: Line, rules: PlankRules): Way {
+function* tryLine(ground: Ground, line: Line, rules: PlankRules): Sliced<Way> {
   const { area, start, net } = ground
   const setOut = { seam: line.seam, start: line.start, onward: 'down' as const }
   const cut = problemOf(net, setOut, rules, zonesOf(area, start.frame, longestOf(rules)))
   const problem = start.fromRight ? mirroredProblem(cut.problem) : cut.problem
-  return { line, cut, search: advance(begin(problem), SHORT_SEARCH) }
+  yield
+  return { line, cut, search: yield* advancing(begin(problem), SHORT_SEARCH) }
 }
 
 /** What a search found, as it lies on the floor. */
@@ -223,7 +234,11 @@ function alternative({ search }: Way, words: string): Alternative {
 }
 
 /** The planks laid the other way, from the longest wall along them. */
-function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly Alternative[] {
+function* otherDirection(
+  input: ToLay,
+  frame: Frame,
+  rules: PlankRules,
+): Sliced<readonly Alternative[]> {
   const { floor, survey, area } = input
   if (hasTooManyPieces(area, crosswise(frame), rules)) return []
   const free = { ...floor, start: null, shift: null }
@@ -233,6 +248,6 @@ function otherDirection(input: ToLay, frame: Frame, rules: PlankRules): readonly
   )
   if (ground === null) return []
   const line = linesToTry(free, ground, rules).at(-1)!
-  const way = tryLine(ground, line, rules)
+  const way = yield* tryLine(ground, line, rules)
   return [alternative(way, 'planks running the other way')]
 }

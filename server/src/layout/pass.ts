@@ -1,3 +1,4 @@
+import type { Sliced } from '../facts/slices.ts'
 import type { Nm } from '../units/length.ts'
 import { blanksOf, type Jointing } from './jointing.ts'
 import type { Field, Laying, Pattern, Trial } from './laying.ts'
@@ -7,13 +8,21 @@ import { endCourse, newStock, readyRests } from './stock.ts'
 import type { Place } from './stretches.ts'
 import { cutBlank } from './wood.ts'
 
+/** Stretches between two pauses: a millisecond or two. */
+const SLICE = 32
+
 /**
  * Lays a floor course by course: each stretch is jointed in the way with the fewest breaches, and
  * among those the one that costs the least wood. With a `guide` (the jointings
  * of an earlier pass) what is not laid yet counts as the guide has it, so that the breaches never
- * become more. Cost: stretches × starts tried × (neighbours + rests waiting).
+ * become more. Cost: stretches × starts tried × (neighbours + rests waiting). Pauses after every
+ * `SLICE` stretches.
  */
-export function layOnce(field: Field, pattern: Pattern, guide: readonly Jointing[] | null): Trial {
+export function* layOnce(
+  field: Field,
+  pattern: Pattern,
+  guide: readonly Jointing[] | null,
+): Sliced<Trial> {
   const laying: Laying = {
     field,
     pattern,
@@ -27,10 +36,15 @@ export function layOnce(field: Field, pattern: Pattern, guide: readonly Jointing
     order: 0,
     last: false,
   }
+  let laid = 0
   for (const [index, course] of field.laying.entries()) {
     laying.order = course[0]!.course.order
     laying.last = index === field.laying.length - 1
-    for (const place of course) layStretch(laying, place)
+    for (const place of course) {
+      layStretch(laying, place)
+      laid += 1
+      if (laid % SLICE === 0) yield
+    }
     endCourse(laying.stock, laying.order)
   }
   return {

@@ -1,3 +1,4 @@
+import type { Sliced } from '../facts/slices.ts'
 import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import { clashes } from './clash.ts'
 import { type Jointing, jointingsFrom } from './jointing.ts'
@@ -33,27 +34,30 @@ const MOST_WORK = 1_000_000
  * on a quarter-inch grid, then over those that just fit, which no grid holds). Where contacts close a loop, the stretch at which it closes is fixed in each
  * of its choices in turn, which is exact for the loops through it. Cost for each breach: contacts within reach
  * × start pieces squared, in loops times start pieces, up to `MOST_WORK`. Only for planks of one length.
+ * Pauses after each breach.
  */
-export function withFewerBreaches(
+export function* withFewerBreaches(
   field: Field,
   jointings: readonly Jointing[],
-): readonly Jointing[] {
+): Sliced<readonly Jointing[]> {
   if (field.rules.lengths.length > 1) return jointings
-  return repaired(field, repaired(field, jointings, startsOnGrid), startsThatFit)
+  const fewer = yield* repaired(field, jointings, startsOnGrid)
+  return yield* repaired(field, fewer, startsThatFit)
 }
 
 /** Start pieces that a stretch may be given anew, its present one aside. */
 type Starts = (place: Place, field: Field) => readonly Nm[]
 
-function repaired(
+function* repaired(
   field: Field,
   jointings: readonly Jointing[],
   starts: Starts,
-): readonly Jointing[] {
+): Sliced<readonly Jointing[]> {
   const repair: Repair = { field, starts, jointings: [...jointings], choices: new Map(), work: 0 }
   for (const reach of REACHES) {
     for (const place of field.places) {
-      if (repair.work < MOST_WORK && hasAvoidable(repair, place)) chooseAnew(repair, place, reach)
+      if (repair.work >= MOST_WORK || !hasAvoidable(repair, place)) continue
+      yield* chooseAnew(repair, place, reach)
     }
   }
   return repair.jointings
@@ -131,7 +135,7 @@ function choicesOf(repair: Repair, place: Place): readonly Jointing[] {
  * Chooses the stretches within reach of one anew: first along a tree, then, for each stretch at which a
  * loop closes, with that one fixed in each of its choices.
  */
-function chooseAnew(repair: Repair, root: Place, reach: number): void {
+function* chooseAnew(repair: Repair, root: Place, reach: number): Sliced<void> {
   const members = within(repair, root, reach)
   const loops = solve(repair, { root, members, choices: choicesOf(repair, root) })
   for (const place of loops.slice(0, MOST_LOOPS)) {
@@ -140,6 +144,7 @@ function chooseAnew(repair: Repair, root: Place, reach: number): void {
     for (let i = 0; i < choices.length && repair.work < MOST_WORK; i += stride) {
       if (!hasAvoidable(repair, root)) return
       solve(repair, { root: place, members, choices: [choices[i]!] })
+      yield
     }
   }
 }

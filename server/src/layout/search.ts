@@ -1,3 +1,4 @@
+import { inOneGo, type Sliced } from '../facts/slices.ts'
 import { boundOf } from './bound.ts'
 import type { Field, Pattern, Trial } from './laying.ts'
 import { layOnce } from './pass.ts'
@@ -82,8 +83,16 @@ function leastRests(places: readonly Place[], rules: PlankRules) {
 
 /** The search `steps` patterns on. */
 export function advance(search: Search, steps: number): Search {
+  return inOneGo(advancing(search, steps))
+}
+
+/** The same, pausing within a pattern and after each. */
+export function* advancing(search: Search, steps: number): Sliced<Search> {
   let now = search
-  for (let step = 0; step < steps && !isDone(now); step += 1) now = tryNext(now)
+  for (let step = 0; step < steps && !isDone(now); step += 1) {
+    now = yield* tryNext(now)
+    yield
+  }
   return now
 }
 
@@ -101,13 +110,13 @@ function hasSeveral({ field }: Search): boolean {
   return field.rules.lengths.length > 1
 }
 
-function tryNext(search: Search): Search {
+function* tryNext(search: Search): Sliced<Search> {
   const { field, tried, best } = search
   const first = firstOf(search)
-  if (tried < first) return withTrial(search, layOnce(field, FIRST[tried]!, null))
+  if (tried < first) return withTrial(search, yield* layOnce(field, FIRST[tried]!, null))
   const { jointings } = best!.trial
-  const guide = tried === first ? withFewerBreaches(field, jointings) : jointings
-  const trial = layOnce(field, AGAIN[tried - first]!, guide)
+  const guide = tried === first ? yield* withFewerBreaches(field, jointings) : jointings
+  const trial = yield* layOnce(field, AGAIN[tried - first]!, guide)
   return withTrial(search, { ...trial, pattern: best!.trial.pattern })
 }
 
