@@ -34,6 +34,8 @@ export type Shape =
   | RoomFloor
   | ClosetFloor
   | WallFace
+  | SketchWall
+  | SketchCorner
   | PieceShape
   | Seam
   | JointLine
@@ -92,6 +94,26 @@ export interface WallFace extends Common {
   readonly open: boolean
   /** "north of bunk room: 12' 4"". */
   readonly title: string
+}
+
+/** A wall of a room that is still being read, where the readings so far put it: for the eye only. */
+export interface SketchWall extends Common {
+  readonly kind: 'sketch wall'
+  readonly line: readonly [Point, Point]
+  /** False where its length is still to be taken: it is then drawn about as long as it may be. */
+  readonly read: boolean
+  /** Its reading, or a question mark. */
+  readonly lettering: Lettering
+  readonly title: string
+}
+
+/** The corner that the next wall of a half-read room begins at. */
+export interface SketchCorner extends Common {
+  readonly kind: 'sketch corner'
+  readonly at: Point
+  readonly radius: Nm
+  /** From there back to the first corner, where nothing that is read leads to it yet. */
+  readonly back: readonly (readonly [Point, Point])[]
 }
 
 /** How a piece differs from a plank out of the box. */

@@ -62,6 +62,10 @@ function groupStyle(kind: ShapeKind, em: Nm): Attributes {
       return { fill: palette.PAPER }
     case 'wall face':
       return { ...line(palette.INK, palette.HEAVY), 'stroke-linecap': 'square' }
+    case 'sketch wall':
+      return { fill: 'none', 'stroke-linecap': 'round' }
+    case 'sketch corner':
+      return line(palette.INK, palette.MEDIUM)
     case 'piece':
       return { 'stroke-linejoin': 'round' }
     case 'seam':

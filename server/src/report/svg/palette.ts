@@ -14,6 +14,7 @@ export const SEAM = '#b3aca0'
 export const BESIDE = '#f4f4f2'
 export const TRIM = '#7a5a2e'
 export const WORKING = '#1c5d99'
+export const UNREAD = '#a9b1b8'
 export const ALARM = '#b3261e'
 
 /** Line weights as hundredths of the plain lettering's height. */

@@ -11,6 +11,8 @@ import type {
   RipLabel,
   ScaleBar,
   Shape,
+  SketchCorner,
+  SketchWall,
   Swatch,
   WallFace,
   WorkingLine,
@@ -39,6 +41,10 @@ export function drawn(shape: Shape, pen: Pen): Element[] {
       return [h('path', { d: closed(place, shape.ring) + closed(place, shape.throat) })]
     case 'wall face':
       return wallFace(shape, pen)
+    case 'sketch wall':
+      return sketchWall(shape, pen)
+    case 'sketch corner':
+      return sketchCorner(shape, pen)
     case 'piece':
       return piece(shape, pen)
     case 'seam':
@@ -122,6 +128,24 @@ function piece(shape: PieceShape, { place, em }: Pen): Element[] {
 function wallFace({ lines, open, title }: WallFace, { place, em }: Pen): Element[] {
   const edge = { 'stroke-width': weight(em, palette.THIN), 'stroke-dasharray': dashes(em, 28, 22) }
   return [titled({ d: strokes(place, lines), ...(open ? edge : {}) }, title)]
+}
+
+/** What is read stands out from what is only guessed at. */
+function sketchWall({ line, read, lettering, title }: SketchWall, { place, em }: Pen): Element[] {
+  const ink = read
+    ? { stroke: palette.INK, 'stroke-width': weight(em, palette.HEAVY) }
+    : { stroke: palette.UNREAD, 'stroke-width': weight(em, palette.MEDIUM) }
+  const attributes = { class: read ? 'read' : 'to-read', d: open(place, line), ...ink }
+  return [titled(attributes, title), lettered(place, lettering, palette.PAPER)]
+}
+
+function sketchCorner({ at, radius, back }: SketchCorner, { place, em }: Pen): Element[] {
+  const { x, y } = place(at)
+  const dotted = { 'stroke-dasharray': dashes(em, 1, 30), 'stroke-linecap': 'round' }
+  return [
+    h('path', { d: strokes(place, back), stroke: palette.UNREAD, ...dotted }),
+    h('circle', { cx: mm(x), cy: mm(y), r: mm(radius), ...dotted }),
+  ]
 }
 
 function dashes(em: Nm, ...lengths: readonly number[]): string {
