@@ -1,3 +1,4 @@
+import { cover, type Span } from '../facts/span.ts'
 import type { Block, Entry, Line, Tree } from '../language/tree.ts'
 import { lastBefore } from './line-at.ts'
 
@@ -17,6 +18,18 @@ export function entryPath(block: Block, line: Line): readonly Entry[] {
   const paths = pathsIn(block)
   const path = paths[lastBefore(paths, line.span.start, ([entry]) => startOf(entry!))]
   return path?.[0]?.line.span.start === line.span.start ? path.toReversed() : []
+}
+
+/** The last line of an entry and those under it. */
+export function lastLineOf(entry: Entry): Line {
+  return entry.under
+    .map(lastLineOf)
+    .reduce((last, line) => (line.number > last.number ? line : last), entry.line)
+}
+
+/** From an entry's line to the last of those under it. */
+export function spanOfEntry(entry: Entry): Span {
+  return cover(entry.line.span, lastLineOf(entry).span)
 }
 
 /** All entries of a block in the order of their lines, itself first. */
