@@ -3,15 +3,14 @@ import { isBold } from '../drawing/letter.ts'
 import type { Lettering, Tone } from '../scene.ts'
 import { type Element, h } from './element.ts'
 import { millionths, mm } from './number.ts'
-import * as palette from './palette.ts'
-import type { Place } from './path.ts'
+import type { Pen } from './pen.ts'
 
-const FILL: Readonly<Record<Tone, string>> = {
-  title: palette.INK,
-  heading: palette.INK,
-  plain: palette.INK,
-  quiet: palette.SOFT_INK,
-  alarm: palette.ALARM,
+const INK: Readonly<Record<Tone, 'ink' | 'softInk' | 'alarm'>> = {
+  title: 'ink',
+  heading: 'ink',
+  plain: 'ink',
+  quiet: 'softInk',
+  alarm: 'alarm',
 }
 
 /** Down from the middle of the letters to the line they stand on, in parts of their height. */
@@ -19,7 +18,7 @@ const BASELINE = 0.36
 
 /** One line of text. With a halo it stays legible over hatching. */
 export function lettered(
-  place: Place,
+  { place, palette }: Omit<Pen, 'em'>,
   { text, at, height, anchor, along, tone }: Lettering,
   halo: string | null = null,
 ): Element {
@@ -35,7 +34,7 @@ export function lettered(
       'font-size': mm(height),
       'text-anchor': anchor === 'start' ? null : anchor,
       'font-weight': isBold(tone) ? '600' : null,
-      fill: FILL[tone],
+      fill: palette[INK[tone]],
       ...haloed(halo, height),
     },
     text,

@@ -3,7 +3,7 @@ import type { Nm } from '../../units/length.ts'
 import type { Scene } from '../scene.ts'
 import { type Element, h } from './element.ts'
 import { millionths, mm } from './number.ts'
-import * as palette from './palette.ts'
+import type { Palette } from './palette.ts'
 
 /** Half a right angle, as millionths of its cosine and sine. */
 const DIAGONAL = 707_107
@@ -12,24 +12,24 @@ const DIAGONAL = 707_107
  * Hatches, so that walls, cut and ripped pieces stay apart in black and white: walls close and rising,
  * cut pieces open and rising from the run, rips broad and falling from it, both crossed.
  */
-export function patterns({ em, run }: Pick<Scene, 'em' | 'run'>): Element {
+export function patterns({ em, run }: Pick<Scene, 'em' | 'run'>, palette: Palette): Element {
   const rising = turned(run, 1)
   const falling = turned(run, -1)
   const wall = turned({ x: 1_000_000, y: 0 }, 1)
-  const stripe = stroke(em, 44, palette.RIP_STRIPE)
+  const stripe = stroke(em, 44, palette.ripStripe)
   return h(
     'defs',
     {},
-    pattern('wall', { em, turn: wall, part: 0.3, ground: palette.WALL }, [
-      stroke(em, 7, palette.WALL_HATCH),
+    pattern('wall', { em, turn: wall, part: 0.3, ground: palette.wall }, [
+      stroke(em, 7, palette.wallHatch),
     ]),
-    pattern('cut', { em, turn: rising, part: 0.5, ground: palette.CUT_GROUND }, [
-      stroke(em, 9, palette.CUT_HATCH),
+    pattern('cut', { em, turn: rising, part: 0.5, ground: palette.cutGround }, [
+      stroke(em, 9, palette.cutHatch),
     ]),
-    pattern('rip', { em, turn: falling, part: 0.62, ground: palette.RIP_GROUND }, [stripe]),
-    pattern('cut-and-rip', { em, turn: falling, part: 0.62, ground: palette.RIP_GROUND }, [
+    pattern('rip', { em, turn: falling, part: 0.62, ground: palette.ripGround }, [stripe]),
+    pattern('cut-and-rip', { em, turn: falling, part: 0.62, ground: palette.ripGround }, [
       stripe,
-      stroke(em, 14, palette.CUT_HATCH, 'across'),
+      stroke(em, 14, palette.cutHatch, 'across'),
     ]),
   )
 }
