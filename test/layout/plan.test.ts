@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { plan } from '../../server/src/layout/plan.ts'
+import { plan, planOf } from '../../server/src/layout/plan.ts'
 import type { PlankRules } from '../../server/src/layout/problem.ts'
+import { begin } from '../../server/src/layout/search.ts'
 import { type Box, floorOf, inches, plankRules, withThings } from './made-floors.ts'
 import { planBreaches, planFaults } from './plan-faults.ts'
 
@@ -137,5 +138,26 @@ describe('what a good plan is', () => {
   test('900 square feet stay within five planks in a hundred of the bound', () => {
     const planned = plan(floorOf([[0, 0, 420.25, 308.5]], plankRules(), 4))
     expect(planned.planks.length).toBeLessThanOrEqual(planned.bound.planks * 1.05)
+  })
+})
+
+describe('what a search may spend', () => {
+  const problem = floorOf([[0, 0, 150, 120]], plankRules(), 3)
+
+  test('is so many patterns, at least one and no more than there are', () => {
+    const triedOf = (patterns: number) => plan(problem, { patterns }).tried
+    // Six ways from nothing, then the best again by six habits.
+    expect([0, 1, 3, 12, 99].map(triedOf)).toEqual([1, 1, 3, 12, 12])
+  })
+
+  test('before its first step it has no plan, but knows what none goes below', () => {
+    const { planks, boxes } = plan(problem).bound
+    expect(planOf(begin(problem))).toEqual({
+      blanks: [],
+      planks: [],
+      bound: { planks, boxes },
+      pattern: '',
+      tried: 0,
+    })
   })
 })

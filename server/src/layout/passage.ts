@@ -108,8 +108,8 @@ function ofCloset(room: SurveyedRoom, closet: SurveyedCloset): Passage {
     called: null,
     near: [nearLeft, nearRight],
     far: [farRight, farLeft].toReversed() as [Point, Point],
-    width: recess.place?.width.nm ?? 0,
-    thickness: recess.thickness?.value ?? 0,
+    width: recess.place!.width.nm ?? 0,
+    thickness: recess.thickness!.value,
     // A closet's line says nothing of jambs: its sides are taken as finished wall.
     undercut: false,
     slider: false,
@@ -125,7 +125,7 @@ function fromNearFace(
   room: SurveyedRoom,
   { recess, throat }: SurveyedCloset,
 ): readonly [Point, Point, Point, Point] {
-  const wall = room.room.recesses[recess]!.place?.wall ?? 0
+  const { wall } = room.room.recesses[recess]!.place!
   const line = {
     from: room.corners[wall]!,
     to: room.corners[(wall + 1) % room.corners.length]!,
@@ -137,14 +137,14 @@ function fromNearFace(
   return [0, 1, 2, 3].map((i) => throat[(at + i) % 4]!) as [Point, Point, Point, Point]
 }
 
-/** The same passage seen from beyond. */
+/** The same passage seen from beyond, which must be named. */
 export function fromBeyond(passage: Passage): Passage {
   const { room, beyond, near, far } = passage
   const named = passage.called !== null
   return {
     ...passage,
     label: named ? passage.label : `${beyond.text} to ${room.text}`,
-    room: { key: beyond.key ?? '', text: beyond.text },
+    room: { key: beyond.key!, text: beyond.text },
     beyond: room,
     near: [far[1], far[0]],
     far: [near[1], near[0]],
