@@ -8,6 +8,7 @@ import {
   heightAt,
   type Line,
   type Region,
+  type Slice,
 } from './region.ts'
 
 /** A course: the strip between two seams, numbered from 1 upwards. */
@@ -58,31 +59,31 @@ export function ontoSeams(covered: Region, seam: Nm, width: Nm): Region {
     const nearest = ratio(seam + courses * width)
     return compare(size(minus(y, nearest)), ratio(SNAP)) <= 0 ? nearest : y
   }
+  const wide = covered.filter(isMoreThanHair)
   return covered.map((slice) => {
     const movedLine = (side: 'low' | 'high'): Line => {
       const line = slice[side]
-      const [from, to] = [slice.from, slice.to].map((x) => heightAt(line, x))
-      if (!from || !to) return line
-      const isLevel = same(moved(from), moved(to))
-      const [isFrom, isTo] = [slice.from, slice.to].map(
-        (x) => isLevel || isCorner(covered, line, x, side),
-      )
-      if ([from, to].every((y) => same(moved(y), y))) return line
-      return {
-        a: { x: slice.from, y: isFrom ? moved(from) : from },
-        b: { x: slice.to, y: isTo ? moved(to) : to },
-      }
+      const [from, to] = cornersOf(wide, slice, side)
+      const [a, b] = [from, to].map((x) => ({ x, y: heightAt(line, x) }))
+      if (!a || !b || [a, b].every(({ y }) => same(moved(y), y))) return line
+      return { a: { ...a, y: moved(a.y) }, b: { ...b, y: moved(b.y) } }
     }
     return { ...slice, low: movedLine('low'), high: movedLine('high') }
   })
 }
 
-/** Whether a line ends there: it does not go on in the next slice that is wider than a hair. */
-function isCorner(covered: Region, line: Line, x: Ratio, side: 'low' | 'high'): boolean {
-  const touching = covered.filter(
-    ({ from, to }) => (same(from, x) || same(to, x)) && compare(minus(to, from), ratio(1n)) > 0,
-  )
-  return !touching.some((other) => other[side] !== line && goesOnAs(other[side], line))
+const isMoreThanHair = ({ from, to }: Slice): boolean => compare(minus(to, from), ratio(1n)) > 0
+
+/** From corner to corner: as far as a slice's side goes on straight through other slices. */
+function cornersOf(wide: Region, slice: Slice, side: 'low' | 'high'): readonly [Ratio, Ratio] {
+  const line = slice[side]
+  const goesOn = (other: Slice) => other !== slice && goesOnAs(other[side], line)
+  let { from, to } = slice
+  for (let next: Slice | undefined = slice; next !== undefined; to = next?.to ?? to)
+    next = wide.find((other) => same(other.from, to) && goesOn(other))
+  for (let next: Slice | undefined = slice; next !== undefined; from = next?.from ?? from)
+    next = wide.find((other) => same(other.to, from) && goesOn(other))
+  return [from, to]
 }
 
 /** Whether a region holds a place that lies on none of its lines. */
