@@ -1,0 +1,137 @@
+import { isRoot } from '../job/includes.ts'
+import type { Sources } from './job-texts.ts'
+import { type JobEvents, OpenJob } from './open-job.ts'
+import type { Schedule } from './schedule.ts'
+import type { Workspace } from './workspace.ts'
+
+/**
+ * The jobs that are worked on: of each open root, of each root that includes an open file, and of each
+ * open file that nobody includes.
+ */
+export class Jobs {
+  readonly #sources: Sources
+  readonly #schedule: Schedule
+  readonly #workspace: Workspace
+  readonly #events: JobEvents & { closed(job: OpenJob): void }
+  readonly #jobs = new Map<string, OpenJob>()
+  /** The roots of each open file; while they are looked for, the promise alone. */
+  readonly #owners = new Map<string, { readonly roots: readonly string[]; readonly seen: string }>()
+  /** Of each job, the open files that it reached when last measured, and whether they are roots. */
+  readonly #reach = new Map<OpenJob, ReadonlyMap<string, boolean>>()
+  readonly #looking = new Map<string, Promise<void>>()
+
+  constructor(
+    sources: Sources,
+    schedule: Schedule,
+    workspace: Workspace,
+    events: JobEvents & { closed(job: OpenJob): void },
+  ) {
+    this.#sources = sources
+    this.#schedule = schedule
+    this.#workspace = workspace
+    this.#events = events
+  }
+
+  /** The jobs that an open file is part of, its own first; none for a file that is not open. */
+  async of(uri: string): Promise<readonly OpenJob[]> {
+    while (this.#looking.has(uri)) await this.#looking.get(uri)
+    const roots = this.#owners.get(uri)?.roots ?? []
+    return roots.flatMap((root) => this.#jobs.get(root) ?? [])
+  }
+
+  opened(uri: string): void {
+    this.#touch(uri, 0)
+    this.#assign(uri)
+  }
+
+  changed(uri: string, pauseMs: number): void {
+    this.#touch(uri, pauseMs)
+  }
+
+  closed(uri: string): void {
+    this.#owners.delete(uri)
+    this.#clear()
+    for (const job of this.#jobs.values()) if (job.names(uri)) job.reread([uri])
+  }
+
+  /** Files changed on the disk: each job that names some of them reads those again, once. */
+  reread(uris: readonly string[]): void {
+    for (const job of this.#jobs.values()) {
+      const own = uris.filter((uri) => job.names(uri))
+      if (own.length > 0) job.reread(own)
+    }
+    for (const uri of this.#owners.keys()) this.#assign(uri)
+  }
+
+  #touch(uri: string, pauseMs: number): void {
+    for (const job of this.#jobs.values()) if (job.names(uri)) job.touch(pauseMs)
+  }
+
+  /** Looks for the roots of an open file, unless that is under way. */
+  #assign(uri: string): void {
+    if (this.#looking.has(uri)) return
+    const looking = this.#look(uri)
+      .catch((error) => this.#events.failed(error))
+      .finally(() => this.#looking.delete(uri))
+    this.#looking.set(uri, looking)
+  }
+
+  async #look(uri: string): Promise<void> {
+    const seen = this.#seen(uri)
+    const roots = (await this.#workspace.rootsOf(uri)).filter(
+      (root) => !this.#isDisowned(uri, root),
+    )
+    if (this.#sources.documents.get(uri) === undefined) return
+    this.#owners.set(uri, { roots: roots.length > 0 ? roots : [uri], seen })
+    for (const root of this.#owners.get(uri)!.roots) this.#start(root)
+    this.#clear()
+  }
+
+  /** A root that was measured and does not reach the file after all. */
+  #isDisowned(uri: string, root: string): boolean {
+    const job = this.#jobs.get(root)
+    return root !== uri && job !== undefined && job.measured !== null && job.view(uri) === null
+  }
+
+  #start(root: string): void {
+    if (this.#jobs.has(root)) return
+    const job = new OpenJob(root, this.#sources, this.#schedule, {
+      ...this.#events,
+      measured: (one) => this.#measured(one),
+    })
+    this.#jobs.set(root, job)
+    job.touch(0)
+  }
+
+  /** An include line or a job line may have come or gone: who owns what is looked at again. */
+  #measured(job: OpenJob): void {
+    const views = [...this.#owners.keys()].map((uri) => [uri, job.view(uri)] as const)
+    const reached = views.flatMap(([uri, view]) =>
+      view ? [[uri, isRoot(view.tree)] as const] : [],
+    )
+    this.#reach.set(job, new Map(reached))
+    this.#events.measured(job)
+    for (const [uri, { seen }] of this.#owners) if (this.#seen(uri) !== seen) this.#assign(uri)
+  }
+
+  /** What the jobs show of who owns a file: looked for again only when this is another. */
+  #seen(uri: string): string {
+    const reaching = [...this.#reach].filter(([, reached]) => reached.has(uri))
+    return reaching
+      .map(([{ root }, reached]) => `${root} ${reached.get(uri)}`)
+      .sort()
+      .join('\n')
+  }
+
+  /** Jobs that no open file needs are closed. */
+  #clear(): void {
+    const needed = new Set([...this.#owners.values()].flatMap(({ roots }) => roots))
+    for (const [root, job] of this.#jobs) {
+      if (needed.has(root)) continue
+      this.#jobs.delete(root)
+      this.#reach.delete(job)
+      job.close()
+      this.#events.closed(job)
+    }
+  }
+}

@@ -1,0 +1,109 @@
+import {
+  DidChangeTextDocumentNotification,
+  DidChangeWatchedFilesNotification,
+  DidCloseTextDocumentNotification,
+  DidOpenTextDocumentNotification,
+  FileChangeType,
+  InitializedNotification,
+  LogMessageNotification,
+  MessageType,
+  type ProtocolConnection,
+  RegistrationRequest,
+} from 'vscode-languageserver-protocol'
+import type { Abilities } from './abilities.ts'
+import { canonical } from './addresses.ts'
+import { FIND_FILES, type FileSent, type FilesFound, READ_FILE } from './custom.ts'
+import { Documents } from './documents.ts'
+import type { Sources } from './job-texts.ts'
+import { Jobs } from './jobs.ts'
+import type { OpenJob } from './open-job.ts'
+import { Publisher } from './publisher.ts'
+import { Schedule } from './schedule.ts'
+import type { Session } from './session.ts'
+import type { Surroundings } from './surroundings.ts'
+import { MOST_FILES, Workspace } from './workspace.ts'
+
+/** Puts the parts of a session together, and listens to what becomes of the editor's files. */
+export function openSession(
+  connection: ProtocolConnection,
+  surroundings: Surroundings,
+  abilities: Abilities,
+): Session {
+  const documents: Documents = new Documents({
+    opened: (uri) => jobs.opened(uri),
+    changed: (uri) => jobs.changed(uri, abilities.pauseMs),
+    closed: (uri) => jobs.closed(uri),
+  })
+  const sources = sourcesOf(connection, surroundings, abilities, documents)
+  const workspace = new Workspace(sources, () => findFiles(connection, abilities))
+  const publisher = new Publisher(connection, documents, abilities)
+  const jobs: Jobs = new Jobs(sources, new Schedule(surroundings), workspace, {
+    measured: (job: OpenJob) => publisher.show(job),
+    counted: (job: OpenJob) => publisher.show(job),
+    closed: (job: OpenJob) => publisher.drop(job),
+    failed: (error: unknown) => log(connection, error),
+  })
+  listen(connection, abilities, { documents, workspace, jobs })
+  return { connection, abilities, documents, workspace, jobs }
+}
+
+function sourcesOf(
+  connection: ProtocolConnection,
+  surroundings: Surroundings,
+  { readsFiles }: Abilities,
+  documents: Documents,
+): Sources {
+  const ask = (file: { readonly uri: string; readonly limit: number }) =>
+    connection.sendRequest<FileSent>(READ_FILE, file)
+  return { documents, surroundings, askClient: readsFiles ? ask : null }
+}
+
+async function findFiles(
+  connection: ProtocolConnection,
+  { findsFiles }: Abilities,
+): Promise<readonly string[]> {
+  if (!findsFiles) return []
+  const found = await connection
+    .sendRequest<FilesFound>(FIND_FILES, { limit: MOST_FILES })
+    .catch(() => ({ uris: [] }))
+  return found.uris
+}
+
+function listen(
+  connection: ProtocolConnection,
+  { watchesFiles }: Abilities,
+  { documents, workspace, jobs }: Pick<Session, 'documents' | 'workspace' | 'jobs'>,
+): void {
+  connection.onNotification(DidOpenTextDocumentNotification.type, (said) => documents.open(said))
+  connection.onNotification(DidChangeTextDocumentNotification.type, (said) =>
+    documents.change(said),
+  )
+  connection.onNotification(DidCloseTextDocumentNotification.type, (said) => documents.close(said))
+  connection.onNotification(InitializedNotification.type, () => {
+    if (watchesFiles) watchFiles(connection)
+  })
+  connection.onNotification(DidChangeWatchedFilesNotification.type, async ({ changes }) => {
+    const isGone = ({ type }: { readonly type: FileChangeType }) => type === FileChangeType.Deleted
+    const uris = (some: typeof changes) => some.map(({ uri }) => canonical(uri))
+    const here = changes.filter((one) => !isGone(one))
+    await workspace.changed(uris(here), uris(changes.filter(isGone)))
+    jobs.reread(uris(changes))
+  })
+}
+
+function watchFiles(connection: ProtocolConnection): void {
+  const watch = {
+    id: 'floor files',
+    method: DidChangeWatchedFilesNotification.method,
+    registerOptions: { watchers: [{ globPattern: '**/*.floor' }] },
+  }
+  connection
+    .sendRequest(RegistrationRequest.type, { registrations: [watch] })
+    .catch((error) => log(connection, error))
+}
+
+/** Says in the editor's log what should not have happened. */
+function log(connection: ProtocolConnection, error: unknown): void {
+  const message = error instanceof Error ? (error.stack ?? error.message) : String(error)
+  connection.sendNotification(LogMessageNotification.type, { type: MessageType.Error, message })
+}

@@ -1,0 +1,92 @@
+import {
+  type Diagnostic,
+  type ProtocolConnection,
+  PublishDiagnosticsNotification,
+} from 'vscode-languageserver-protocol'
+import type { Message } from '../facts/message.ts'
+import type { Abilities } from './abilities.ts'
+import { diagnosticOf, MOST } from './diagnostics.ts'
+import type { Documents } from './documents.ts'
+import { carried, type Late, lateIn } from './late-messages.ts'
+import type { OpenJob } from './open-job.ts'
+import { placesIn } from './ranges.ts'
+
+/** Sends what is wrong with each file: of a file in several jobs, what any of them has to say. */
+export class Publisher {
+  readonly #connection: ProtocolConnection
+  readonly #documents: Documents
+  readonly #abilities: Abilities
+  /** What each job has to say of each address that it reaches. */
+  readonly #said = new Map<OpenJob, ReadonlyMap<string, readonly Diagnostic[]>>()
+  readonly #late = new Map<OpenJob, Late>()
+  /** Addresses that the editor shows something for. */
+  readonly #shown = new Set<string>()
+
+  constructor(connection: ProtocolConnection, documents: Documents, abilities: Abilities) {
+    this.#connection = connection
+    this.#documents = documents
+    this.#abilities = abilities
+  }
+
+  /** A job is measured or counted anew. */
+  show(job: OpenJob): void {
+    const before = this.#said.get(job)?.keys() ?? []
+    const now = this.#diagnosticsOf(job)
+    this.#said.set(job, now)
+    for (const uri of new Set([...now.keys(), ...before])) this.#publish(uri)
+  }
+
+  drop(job: OpenJob): void {
+    const before = [...(this.#said.get(job)?.keys() ?? [])]
+    this.#said.delete(job)
+    this.#late.delete(job)
+    for (const uri of before) this.#publish(uri)
+  }
+
+  #diagnosticsOf(job: OpenJob): ReadonlyMap<string, readonly Diagnostic[]> {
+    const byFile = Map.groupBy(this.#messagesOf(job), ({ span }) => span.file)
+    const trees = job.measured?.trees ?? []
+    return new Map(
+      trees.map((tree) => {
+        const messages = (byFile.get(tree.file) ?? []).slice(0, MOST)
+        const places = placesIn(tree)
+        const list = messages.map((one) => diagnosticOf(one, job, places, this.#abilities))
+        return [job.addressOf(tree.file), list]
+      }),
+    )
+  }
+
+  #messagesOf(job: OpenJob): readonly Message[] {
+    const { measured, counted } = job
+    if (measured === null) return []
+    if (counted !== null) this.#late.set(job, lateIn(counted, measured))
+    const late = this.#late.get(job)
+    const messages =
+      counted?.messages ??
+      (late === undefined ? measured.messages : [...measured.messages, ...carried(late, measured)])
+    return messages.filter(({ accepted }) => !accepted)
+  }
+
+  #publish(uri: string): void {
+    const diagnostics = this.#all(uri)
+    const document = this.#documents.get(uri)
+    if (document === undefined && diagnostics.length === 0 && !this.#shown.has(uri)) return
+    if (diagnostics.length > 0) this.#shown.add(uri)
+    else this.#shown.delete(uri)
+    this.#connection.sendNotification(PublishDiagnosticsNotification.type, {
+      uri: document?.uri ?? uri,
+      ...(document === undefined ? {} : { version: document.version }),
+      diagnostics,
+    })
+  }
+
+  /** What two jobs say alike is said once. */
+  #all(uri: string): Diagnostic[] {
+    const lists = [...this.#said.values()].flatMap((said) => said.get(uri) ?? [])
+    if (this.#said.size < 2) return [...lists]
+    const once = new Map(
+      lists.map((one) => [JSON.stringify([one.range, one.code, one.message]), one]),
+    )
+    return [...once.values()].slice(0, MOST)
+  }
+}

@@ -1,0 +1,118 @@
+import { LARGEST_TEXT } from '../host/host.ts'
+import { textOf } from '../host/read-text.ts'
+import { resolveInclude } from '../job/include-path.ts'
+import { isRoot } from '../job/includes.ts'
+import { parse } from '../language/parse.ts'
+import { below, canonical, folderOf, nameOf, pathBelow } from './addresses.ts'
+import { fromClient } from './client-files.ts'
+import type { Sources } from './job-texts.ts'
+
+/** More files than this are not looked through for the jobs that include an open one. */
+export const MOST_FILES = 4000
+/** So many are read at a time. */
+const AT_ONCE = 16
+
+/** What the others need to know of a file that is not looked at: nothing else of it is kept. */
+interface Outline {
+  readonly isRoot: boolean
+  /** The paths as typed. */
+  readonly includes: readonly string[]
+}
+
+const NOTHING: Outline = { isRoot: false, includes: [] }
+
+/** The `.floor` files of the folders that are open in the editor, and which of them are whose parts. */
+export class Workspace {
+  readonly #sources: Sources
+  readonly #find: () => Promise<readonly string[]>
+  #listed: Promise<Set<string>> | null = null
+  readonly #outlines = new Map<
+    string,
+    { readonly text: string | null; readonly outline: Outline }
+  >()
+
+  /** `find` gives the addresses of the files, once. */
+  constructor(sources: Sources, find: () => Promise<readonly string[]>) {
+    this.#sources = sources
+    this.#find = find
+  }
+
+  /** Every file there is, open ones first. */
+  async files(): Promise<readonly string[]> {
+    this.#listed ??= this.#find().then((uris) => new Set(uris.slice(0, MOST_FILES).map(canonical)))
+    return [...new Set([...this.#sources.documents.uris, ...(await this.#listed)])]
+  }
+
+  /** The jobs that a file is part of: itself if it has a `job` line, else those that include it. */
+  async rootsOf(uri: string): Promise<readonly string[]> {
+    if ((await this.#outline(uri)).isRoot) return [uri]
+    const above = (await this.files()).filter((one) => uri.startsWith(folderOf(one)) && one !== uri)
+    const roots = await this.#pick(above, async (one) => (await this.#outline(one)).isRoot)
+    return await this.#pick(roots, (root) => this.#reaches(root, uri))
+  }
+
+  /** Files came, went or changed on the disk. */
+  async changed(uris: readonly string[], gone: readonly string[]): Promise<void> {
+    for (const uri of [...uris, ...gone]) this.#outlines.delete(uri)
+    const listed = await this.#listed
+    for (const uri of gone) listed?.delete(uri)
+    for (const uri of uris)
+      if (uri.endsWith('.floor') && listed && listed.size < MOST_FILES) listed.add(uri)
+  }
+
+  async #pick(
+    uris: readonly string[],
+    isWanted: (uri: string) => Promise<boolean>,
+  ): Promise<readonly string[]> {
+    const wanted: string[] = []
+    for (let i = 0; i < uris.length; i += AT_ONCE) {
+      const some = uris.slice(i, i + AT_ONCE)
+      const answers = await Promise.all(some.map(isWanted))
+      wanted.push(...some.filter((_, k) => answers[k]))
+    }
+    return wanted
+  }
+
+  /** Follows the include lines of a root; a circle is gone round once. */
+  async #reaches(root: string, uri: string): Promise<boolean> {
+    const folder = folderOf(root)
+    const wanted = pathBelow(folder, uri)
+    const paths = new Set([nameOf(root)])
+    for (const from of paths) {
+      const { includes } = await this.#outline(below(folder, from))
+      for (const typed of includes) {
+        const found = resolveInclude(typed, from, nameOf(root))
+        if (found.kind === 'path') paths.add(found.path)
+      }
+      if (wanted !== null && paths.has(wanted)) return true
+    }
+    return false
+  }
+
+  /** Read from the editor's text where there is one, and again whenever that has changed. */
+  async #outline(uri: string): Promise<Outline> {
+    const open = this.#sources.documents.get(uri)?.getText() ?? null
+    const known = this.#outlines.get(uri)
+    if (known !== undefined && known.text === open) return known.outline
+    const text = open ?? (await this.#read(uri))
+    const outline = text === null ? NOTHING : outlineOf(text)
+    this.#outlines.set(uri, { text: open, outline })
+    return outline
+  }
+
+  async #read(uri: string): Promise<string | null> {
+    const { surroundings, askClient } = this.#sources
+    const name = nameOf(uri)
+    const reading = surroundings.readBelow(folderOf(uri), name, LARGEST_TEXT)
+    if (reading === null && askClient === null) return null
+    const read =
+      reading === null ? await fromClient(name, uri, askClient!) : textOf(name, await reading)
+    return read.kind === 'text' ? read.text : null
+  }
+}
+
+function outlineOf(text: string): Outline {
+  const tree = parse('', text)
+  const includes = tree.blocks.filter(({ word, broken }) => word === 'include' && !broken)
+  return { isRoot: isRoot(tree), includes: includes.map((block) => block.text) }
+}
