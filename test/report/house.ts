@@ -133,6 +133,7 @@ export function house(): Subject {
           ],
         },
         area: null,
+        span: null,
         rooms: ['hall', 'bunk room', 'den'],
       },
     ],

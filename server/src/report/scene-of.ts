@@ -1,7 +1,7 @@
 import type { Point } from '../geometry/point.ts'
 import type { Nm } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
-import { groundOf } from './drawing/letter.ts'
+import { outermost } from './drawing/outermost.ts'
 import { planOf, planShapes } from './drawing/plan.ts'
 import { alongOf } from './drawing/run-frame.ts'
 import { column } from './drawing/sheet.ts'
@@ -39,27 +39,7 @@ function sheetOf(subject: Subject, plan: readonly Shape[], em: Nm): Scene {
   }
 }
 
-/** Points of a plan's shape that may reach out furthest; all others lie within the walls. */
-function outermost(shape: Shape): readonly Point[] {
-  switch (shape.kind) {
-    case 'masonry':
-      return shape.region.flat()
-    case 'room':
-      return shape.ring
-    case 'dimension':
-      return [...shape.line, ...shape.extensions.flat(), ...groundOf(shape.lettering)]
-    case 'rip label':
-      return [...shape.plate, ...shape.leader]
-    case 'label':
-      return shape.plate
-    case 'opening':
-      return [...shape.throat, ...shape.swing]
-    default:
-      return []
-  }
-}
-
 /** East where nothing is laid. */
-function runOf({ floors: [first] }: Subject): Point {
+export function runOf({ floors: [first] }: Subject): Point {
   return inMillionths(first === undefined ? EAST : alongOf(first.published.frame))
 }

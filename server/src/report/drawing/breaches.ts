@@ -1,3 +1,4 @@
+import type { PublishedFloor } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { roundToNm } from '../../units/round.ts'
 import { breachText } from '../breach-text.ts'
@@ -11,15 +12,20 @@ export interface BreachOptions {
   readonly em: Nm
 }
 
+/** Of the mark in every scene; breaches count from 0 as they are published. */
+export function breachId({ floor }: PublishedFloor, breach: number): string {
+  return `${floor}: breach ${breach + 1}`
+}
+
 /** A mark at each place where a rule of the product is not met. */
 export function breachMarks(
-  { published }: SubjectFloor,
+  { published, span }: SubjectFloor,
   { frame, units, em }: BreachOptions,
 ): BreachMark[] {
   return published.breaches.map((breach, i) => ({
     kind: 'breach',
-    id: `${published.floor}: breach ${i + 1}`,
-    span: null,
+    id: breachId(published, i),
+    span,
     rule: breach.rule,
     at: frame.place(...breach.at),
     radius: roundToNm(em * 0.5),

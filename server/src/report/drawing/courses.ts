@@ -7,6 +7,7 @@ import type { RipLabel, WorkingLine } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import type { Occupied } from './occupied.ts'
 import type { RunFrame } from './run-frame.ts'
+import type { SubjectFloor } from './subject.ts'
 import { type Direction, left, moved, opposite, readable } from './vector.ts'
 
 export function firstLaid(floor: PublishedFloor): PublishedCourse | null {
@@ -128,7 +129,11 @@ function rangeOf(values: readonly number[]): { readonly least: number; readonly 
 }
 
 /** The line to snap: the field edge of the first course, an arrow's head the way a course is laid. */
-export function workingLine(floor: PublishedFloor, frame: RunFrame, em: Nm): WorkingLine | null {
+export function workingLine(
+  { published: floor, span }: SubjectFloor,
+  frame: RunFrame,
+  em: Nm,
+): WorkingLine | null {
   const first = firstLaid(floor)
   if (first === null || piecesOf(floor, first.course).length === 0) return null
   const { from, to } = reach(floor, first.course)
@@ -139,7 +144,7 @@ export function workingLine(floor: PublishedFloor, frame: RunFrame, em: Nm): Wor
   return {
     kind: 'working line',
     id: `${floor.floor}: working line`,
-    span: null,
+    span,
     from: frame.place(start, v),
     to: frame.place(end, v),
     head: arrowHead(frame.place(end, v), along, em * 0.9),
@@ -165,7 +170,8 @@ export interface RipLabelOptions {
 }
 
 /** How wide the first and the last course are ripped, set beside the end of the course. */
-export function ripLabels(floor: PublishedFloor, options: RipLabelOptions): RipLabel[] {
+export function ripLabels(subject: SubjectFloor, options: RipLabelOptions): RipLabel[] {
+  const { published: floor } = subject
   const ends = [
     { which: 'first', course: firstLaid(floor) },
     { which: 'last', course: lastLaid(floor) },
@@ -174,7 +180,7 @@ export function ripLabels(floor: PublishedFloor, options: RipLabelOptions): RipL
     const width = ripWidth(floor, which)
     if (course === null || width === null || (which === 'last' && course.order === 1)) return []
     const text = `${which} course ${widthText(width, floor.rules.plankWidth, options.units)}`
-    const made = ripLabel(floor, { which, course, text }, options)
+    const made = ripLabel(subject, { which, course, text }, options)
     options.taken.add(made.plate)
     return [made]
   })
@@ -195,7 +201,11 @@ interface Candidate {
   readonly onTheFloor: boolean
 }
 
-function ripLabel(floor: PublishedFloor, ripped: Ripped, options: RipLabelOptions): RipLabel {
+function ripLabel(
+  { published: floor, span }: SubjectFloor,
+  ripped: Ripped,
+  options: RipLabelOptions,
+): RipLabel {
   const { frame, taken, house } = options
   const height = Math.floor(options.em * 0.78)
   const along = readable(frame.along)
@@ -211,7 +221,7 @@ function ripLabel(floor: PublishedFloor, ripped: Ripped, options: RipLabelOption
   return {
     kind: 'rip label',
     id: `${floor.floor}: ${ripped.which} course`,
-    span: null,
+    span,
     which: ripped.which,
     leader: [frame.place(place.from, v), frame.place(place.to, place.v)],
     plate,

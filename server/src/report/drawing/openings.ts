@@ -58,7 +58,7 @@ export function openingShape(doorway: Doorway, around: Surroundings): OpeningSha
   const [c, d] = doorway.far
   return {
     kind: 'opening',
-    id: `opening ${doorway.room}: ${doorway.label}, ${doorway.opening.span.start}`,
+    id: `opening ${doorway.room}: ${doorway.label}`,
     span: doorway.opening.span,
     of: doorway.kind,
     throat: throatOf(doorway),

@@ -6,6 +6,7 @@ import type { JointLine, Lettering, PieceShape, Seam } from '../scene.ts'
 import { groundOf, letter, widthOf } from './letter.ts'
 import { holds, type Occupied } from './occupied.ts'
 import type { RunFrame } from './run-frame.ts'
+import type { SubjectFloor } from './subject.ts'
 import { readable } from './vector.ts'
 
 export interface PieceOptions {
@@ -17,13 +18,16 @@ export interface PieceOptions {
 }
 
 /** Every piece with its number set where it can be read. */
-export function pieceShapes(floor: PublishedFloor, options: PieceOptions): PieceShape[] {
+export function pieceShapes(
+  { published: floor, span }: SubjectFloor,
+  options: PieceOptions,
+): PieceShape[] {
   return floor.pieces.map((piece) => {
     const facts = pieceFacts(piece)
     return {
       kind: 'piece',
-      id: `${floor.floor}: piece ${piece.piece}`,
-      span: null,
+      id: pieceId(floor, piece.piece),
+      span,
       piece: piece.piece,
       course: piece.course,
       plank: piece.plank,
@@ -33,6 +37,11 @@ export function pieceShapes(floor: PublishedFloor, options: PieceOptions): Piece
       title: titleOf(piece, facts, floor.rules.plankWidth, options.units),
     }
   })
+}
+
+/** Of the piece's shape in every scene. */
+export function pieceId({ floor }: PublishedFloor, piece: number): string {
+  return `${floor}: piece ${piece}`
 }
 
 /** "Piece 12, course 3, from plank 9: 34 1/2" x 6 3/4", sawn at its left end". */

@@ -3,7 +3,7 @@ import type { Point, Region } from '../../geometry/point.ts'
 import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { roundToNm } from '../../units/round.ts'
-import type { OpeningShape, Shape } from '../scene.ts'
+import type { OpeningShape, RipLabel, Shape } from '../scene.ts'
 import { breachMarks } from './breaches.ts'
 import { ripLabels, workingLine } from './courses.ts'
 import { dimensions } from './dimensions.ts'
@@ -11,6 +11,7 @@ import { beyondLabels, labels } from './labels.ts'
 import { drawnThickness, masonry } from './masonry.ts'
 import { type Occupied, occupied } from './occupied.ts'
 import { openingShape, surroundingsOf } from './openings.ts'
+import { ownIds } from './own-ids.ts'
 import { joints, pieceShapes, seams } from './pieces.ts'
 import { closets, obstacles, roomFloors, wallFaces } from './rooms.ts'
 import { type RunFrame, runFrame } from './run-frame.ts'
@@ -44,7 +45,17 @@ interface PlanFloor {
   readonly frame: RunFrame
 }
 
-export function planOf(subject: Subject): Plan {
+/** How large lettering is beside the plan. */
+export interface Scale {
+  /** So many times the plain lettering's height is the plan wide, or high. */
+  readonly across: number
+  /** Width that is drawn beside the plan and shares its sheet. */
+  readonly beside: Nm
+}
+
+export const ON_PAPER: Scale = { across: 70, beside: 0 }
+
+export function planOf(subject: Subject, scale: Scale = ON_PAPER): Plan {
   const { moves, doorways, rooms: all } = sideBySide(subject)
   const rooms = all.filter((room) => room.outline.length > 2)
   const thickness = drawnThickness(doorways)
@@ -57,17 +68,16 @@ export function planOf(subject: Subject): Plan {
     moves,
     walls,
     thickness,
-    em: emOf([...walls, ...rooms.map((room) => room.outline)]),
+    em: emOf([...walls, ...rooms.map((room) => room.outline)], scale),
     house: houseOf(rooms, walls),
     taken: occupied(),
   }
 }
 
-/** The lettering's height, so that the plan is about seventy of it wide or high. */
-function emOf(plan: Region): Nm {
+function emOf(plan: Region, { across, beside }: Scale): Nm {
   const { low, high } = extent(plan.flat())
-  const size = Math.max(high.x - low.x, high.y - low.y)
-  return Math.max(20_000_000, roundToNm(size / 70))
+  const size = Math.max(high.x - low.x + beside, high.y - low.y)
+  return Math.max(20_000_000, roundToNm(size / across))
 }
 
 function houseOf(rooms: readonly SurveyedRoom[], walls: Region): Occupied {
@@ -77,25 +87,35 @@ function houseOf(rooms: readonly SurveyedRoom[], walls: Region): Occupied {
   return house
 }
 
-/** The plan's shapes in drawing order. Places for lettering are given from the scarcest to the freest. */
-export function planShapes(plan: Plan): Shape[] {
+/** What is drawn of laid floors: under the walls, over them, and the labels beside. */
+export interface LaidShapes {
+  readonly under: readonly Shape[]
+  readonly over: readonly Shape[]
+  readonly labels: readonly RipLabel[]
+}
+
+/**
+ * The plan's shapes in drawing order. Places for lettering are given from the scarcest to the freest.
+ * Where `kept` is given it is drawn in place of the floors, as it stands.
+ */
+export function planShapes(plan: Plan, kept: LaidShapes | null = null): Shape[] {
   const openings = openingShapes(plan)
   const standing = obstacles(plan.rooms)
   for (const opening of openings) keepClear(plan.taken, opening)
   for (const { ring } of standing) plan.taken.add(ring)
-  const lettering = letteringShapes(plan)
-  const floors = plan.floors.map((floor) => floorShapes(plan, floor))
-  return [
+  const lettering = letteringShapes(plan, kept)
+  const { under, over } = kept ?? floorShapes(plan)
+  return ownIds([
     ...roomFloors(plan.rooms),
     ...closets(plan.rooms),
-    ...floors.flatMap(({ under }) => under),
+    ...under,
     ...standing,
     { kind: 'masonry', id: 'walls', span: null, region: plan.walls },
     ...openings,
     ...wallFaces(plan.rooms, plan.doorways, plan.units),
-    ...floors.flatMap(({ over }) => over),
+    ...over,
     ...lettering,
-  ]
+  ])
 }
 
 function openingShapes({ rooms, doorways, units }: Plan): OpeningShape[] {
@@ -104,25 +124,30 @@ function openingShapes({ rooms, doorways, units }: Plan): OpeningShape[] {
 }
 
 /** Placed one after the other; labels on plates are drawn last, over what leads past them. */
-function letteringShapes(plan: Plan): Shape[] {
+function letteringShapes(plan: Plan, kept: LaidShapes | null): Shape[] {
   const sizes = dimensions(plan.rooms, plan)
   const beyond = beyondLabels(plan.rooms, plan.doorways, plan)
-  const rips = plan.floors.flatMap(({ floor, frame }) =>
-    ripLabels(floor.published, { ...plan, frame }),
-  )
+  for (const { plate } of kept?.labels ?? []) plan.taken.add(plate)
+  const rips =
+    kept?.labels ?? plan.floors.flatMap(({ floor, frame }) => ripLabels(floor, { ...plan, frame }))
   const names = labels(plan.rooms, plan)
   return [...sizes, ...rips, ...beyond, ...names]
 }
 
+function floorShapes(plan: Plan): Pick<LaidShapes, 'under' | 'over'> {
+  const floors = plan.floors.map((floor) => shapesOf(plan, floor))
+  return {
+    under: floors.flatMap(({ under }) => under),
+    over: floors.flatMap(({ over }) => over),
+  }
+}
+
 /** What of a floor lies under the walls, and what is drawn over them. */
-function floorShapes(
-  plan: Plan,
-  { floor, frame }: PlanFloor,
-): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
-  const working = workingLine(floor.published, frame, plan.em)
+function shapesOf(plan: Plan, { floor, frame }: PlanFloor): Pick<LaidShapes, 'under' | 'over'> {
+  const working = workingLine(floor, frame, plan.em)
   return {
     under: [
-      ...pieceShapes(floor.published, { ...plan, frame }),
+      ...pieceShapes(floor, { ...plan, frame }),
       ...seams(floor.published, frame),
       ...joints(floor.published, frame),
     ],

@@ -1,3 +1,4 @@
+import type { Span } from '../../facts/span.ts'
 import type { FloorArea } from '../../layout/floor-area.ts'
 import type { PublishedFloor } from '../../layout/published.ts'
 import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
@@ -20,6 +21,8 @@ export interface SubjectFloor {
   readonly published: PublishedFloor
   /** For the trim at its rim; null where only the published layout is at hand. */
   readonly area: FloorArea | null
+  /** The text that it was laid from; null where only the published layout is at hand. */
+  readonly span: Span | null
   /** Keys of its rooms. */
   readonly rooms: readonly string[]
 }

@@ -29,11 +29,16 @@ function rowsOf(quantities: readonly Quantity[]): readonly string[] {
   return table(
     quantities.map((quantity) => [
       quantity.label,
-      quantity.complete ? quantity.printed : `incomplete, ${quantity.printed} so far`,
+      amountText(quantity),
       quantity.key === 'planks by percentage' ? afterSemicolon(quantity.derivation.rule) : '',
     ]),
     ['left', 'right', 'left'],
   )
+}
+
+/** An amount as it may be shown: one that is not final says so. */
+export function amountText({ complete, printed }: Pick<Quantity, 'complete' | 'printed'>): string {
+  return complete ? printed : `incomplete, ${printed} so far`
 }
 
 /** What a rule adds after how it rounds. */

@@ -1,0 +1,56 @@
+import { NM_PER_FOOT, type Nm } from '../units/length.ts'
+import { roundToNm } from '../units/round.ts'
+import { halfRead } from './drawing/half-read.ts'
+import { outermost } from './drawing/outermost.ts'
+import { ownIds } from './drawing/own-ids.ts'
+import { type LaidShapes, planOf, planShapes, type Scale } from './drawing/plan.ts'
+import { sketches, sketchesWidth } from './drawing/sketches.ts'
+import type { Subject } from './drawing/subject.ts'
+import { extent } from './drawing/vector.ts'
+import type { Scene, Shape } from './scene.ts'
+import { runOf } from './scene-of.ts'
+
+/** On a screen the plan has less room than on paper, and its lettering is read from further off. */
+const ACROSS = 58
+
+/** In parts of the plain lettering's height. */
+const MARGIN = 1.5
+
+const APART: Nm = 5 * NM_PER_FOOT
+
+/**
+ * The plan without a title block, for a screen that it is seen on while the job is still being written:
+ * rooms that are half read stand beside it. `kept` are the shapes of floors to be drawn as they were.
+ */
+export function planScene(subject: Subject, kept: LaidShapes | null = null): Scene {
+  const half = subject.rooms
+    .filter(({ status }) => status === 'unfinished' || status === 'broken')
+    .flatMap(({ room }) => halfRead(room) ?? [])
+  const scale: Scale = { across: ACROSS, beside: sketchesWidth(half) }
+  const plan = planOf(subject, scale)
+  const shapes = planShapes(plan, kept)
+  const { high } = extent(shapes.flatMap(outermost))
+  const corner = plan.rooms.length === 0 ? high : { x: high.x + APART, y: high.y }
+  const all = ownIds([...shapes, ...sketches(half, { ...plan, corner })])
+  const drawn = extent(all.flatMap(outermost))
+  const margin = roundToNm(plan.em * MARGIN)
+  return {
+    title: subject.title,
+    low: { x: drawn.low.x - margin, y: drawn.low.y - margin },
+    high: { x: drawn.high.x + margin, y: drawn.high.y + margin },
+    em: plan.em,
+    run: runOf(subject),
+    shapes: all,
+  }
+}
+
+/** The shapes of laid floors among those of a plan. */
+export function laidShapes(shapes: readonly Shape[]): LaidShapes {
+  return {
+    under: shapes.filter(({ kind }) => kind === 'piece' || kind === 'seam' || kind === 'joint'),
+    over: shapes.filter(
+      ({ kind }) => kind === 'transition' || kind === 'working line' || kind === 'breach',
+    ),
+    labels: shapes.filter((shape) => shape.kind === 'rip label'),
+  }
+}
