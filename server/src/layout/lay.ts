@@ -140,14 +140,15 @@ export function notLaid({ job, floor, product, area, survey }: ToLay): Message {
   const rules = plankRules(job, product)
   if (takesTooManyPlanks(area, rules))
     return tooLarge(floor, `This floor would take more than ${MOST_PLANKS} planks.`)
-  if (hasTooManyPieces(area, directionOf(floor, survey, area).frame, rules))
+  const run = directionOf(floor, survey, area).frame
+  if (hasTooManyPieces(area, run, rules))
     return tooLarge(floor, 'This floor would be cut into more pieces than any floor has.')
-  return message(
-    'error',
-    'nothing-to-lay',
-    floor.span,
-    'The gaps along the walls leave no floor for the planks. It has to be wider than the gaps at its two sides.',
-  )
+  const { frame } = startOf({ floor, survey, area, laid: rules.laid }, run)
+  const text =
+    netInFrame(area, frame).length === 0
+      ? 'The gaps along the walls leave no floor for the planks. It has to be wider than the gaps at its two sides.'
+      : 'No edge of this floor runs along the planks, so laying has nothing to start along. The planks have to run more nearly along one of its walls.'
+  return message('error', 'nothing-to-lay', floor.span, text)
 }
 
 function tooLarge(floor: Floor, why: string): Message {
