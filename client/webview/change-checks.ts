@@ -5,7 +5,7 @@ import type {
   FloorHead,
   Picture,
   StripItem,
-} from '../../server/src/features/preview.ts'
+} from '../../server/src/features/picture.ts'
 import type { PreviewChange } from '../../server/src/features/preview-change.ts'
 import {
   type Check,

@@ -1,7 +1,12 @@
 import type { Span } from '../facts/span.ts'
-import type { Scene } from '../report/scene.ts'
-import { sceneOf } from '../report/scene-of.ts'
+import type { Compiled } from '../report/compiled.ts'
+import { laidShapes, planScene } from '../report/plan-scene.ts'
+import type { Scene, Shape } from '../report/scene.ts'
 import { subjectOf } from '../report/subject-of.ts'
+import { isInterrupted } from './interrupted.ts'
+import type { CourseRow, Picture, PictureState } from './picture.ts'
+import { courseRows, floorHeads } from './preview-courses.ts'
+import { stripOf } from './preview-strip.ts'
 import type { View } from './view.ts'
 
 /**
@@ -16,120 +21,110 @@ export interface Preview {
 }
 
 /**
- * - `measuring`: no floor can be laid yet; the rooms are drawn as far as they are read.
- * - `counting`: the rooms are of this text, planks and counts are still the last good ones.
- * - `counted`: all of it is of this text and nothing is missing.
- * - `open`: all of it is of this text, and something is still to come: no count is final.
- * - `old`: the text cannot be read just now; all of it is the last good drawing.
+ * The preview of a job as it stands. `before` is that of the version before, if there is one: while
+ * floors are still being laid its planks stay, and while the text is broken all of it does.
  */
-export type PictureState = 'measuring' | 'counting' | 'counted' | 'open' | 'old'
-
-/** What the page shows, as plain data: it can be sent, kept and compared. */
-export interface Picture {
-  readonly state: PictureState
-  /** Of every shape `span` is null: see `places`. */
-  readonly scene: Scene
-  /** Floors in written order. */
-  readonly floors: readonly FloorHead[]
-  readonly courses: readonly CourseRow[]
-  readonly strip: readonly StripItem[]
-}
-
-/** What is said over a floor's courses. */
-export interface FloorHead {
-  /** The floor's name. */
-  readonly id: string
-  /** "river larch, 6 3/4" x 47 7/8"". */
-  readonly product: string
-  /** Which way planks run and courses follow, and how wide the first and last are. */
-  readonly said: readonly string[]
-}
-
-/** One course in the order of laying: those of a floor follow each other. */
-export interface CourseRow {
-  /** "upstairs: course 3". */
-  readonly id: string
-  /** The id of its floor. */
-  readonly floor: string
-  readonly course: number
-  /** Left to right as the planks run. */
-  readonly pieces: readonly CoursePiece[]
-}
-
-export interface CoursePiece {
-  /** Of its shape in the scene. */
-  readonly id: string
-  readonly piece: number
-  readonly plank: number
-  /** "34 1/2" x 6 3/4"". */
-  readonly size: string
-  /** "whole", "cut left, ripped". */
-  readonly work: string
-  /** "for 31", "from 12", or nothing. */
-  readonly offcut: string
-}
-
-/** One thing that is told over the drawing, and the shapes that it is about. */
-export interface StripItem {
-  readonly id: string
-  readonly about:
-    | 'boxes'
-    | 'spare planks'
-    | 'narrowest rip'
-    | 'edges'
-    | 'holds'
-    | 'rules'
-    | 'missing'
-  /** "boxes of river larch". */
-  readonly label: string
-  /** "21 boxes". */
-  readonly text: string
-  readonly weight: 'plain' | 'open' | 'alarm'
-  readonly shapes: readonly string[]
-}
-
-/** The preview of a job as it stands; `before` is the one that was made of the version before. */
 export function previewOf(view: View, before: Preview | null): Preview {
-  const { measured, counted } = view
-  const scene = sceneOf(subjectOf(counted ?? { ...measured, ...NOTHING_LAID }))
-  const places = scene.shapes.flatMap(({ id, span }) =>
-    span === null ? [] : [[id, span] as const],
-  )
+  const last = before?.root === view.measured.root ? before : null
+  if (last !== null && isInterrupted(view, last.picture))
+    return { ...last, picture: { ...last.picture, state: 'old' } }
+  return view.counted === null ? whileCounting(view, last) : onceCounted(view, view.counted)
+}
+
+/** Rooms as they are now, planks and counts as they were. */
+function whileCounting(view: View, last: Preview | null): Preview {
+  const { measured } = view
+  const kept = measured.job.floors.length > 0 ? last : null
+  const subject = subjectOf({ ...measured, floors: [], takeoff: { incompleteBecause: [] } })
+  const rooms = planScene(subject, kept && laidShapes(kept.picture.scene.shapes))
+  const scene = kept === null ? rooms : { ...rooms, run: kept.picture.scene.run }
   return {
     root: measured.root,
     picture: {
-      state: counted === null ? 'counting' : counted.takeoff.complete ? 'counted' : 'open',
-      scene: { ...scene, shapes: scene.shapes.map((shape) => ({ ...shape, span: null })) },
-      floors: before?.picture.floors ?? [],
-      courses: [],
-      strip: [],
+      state: measured.job.floors.length > 0 ? 'counting' : 'measuring',
+      scene: withoutPlaces(scene),
+      floors: kept?.picture.floors ?? [],
+      courses: kept?.picture.courses ?? [],
+      strip: stripOf(view, scene.shapes, kept?.picture.strip ?? []),
     },
-    places: new Map(places),
+    places: placesOf(scene.shapes, kept?.places),
   }
 }
 
-const NOTHING_LAID = {
-  floors: [],
-  takeoff: { floors: [], products: [], complete: false, incompleteBecause: [] },
-  exit: 'incomplete',
-} as const
+function onceCounted(view: View, counted: Compiled): Preview {
+  const scene = planScene(subjectOf(counted))
+  const courses = courseRows(counted)
+  return {
+    root: counted.root,
+    picture: {
+      state: stateOf(counted),
+      scene: withoutPlaces({ ...scene, shapes: withOffcuts(scene.shapes, courses) }),
+      floors: floorHeads(counted),
+      courses,
+      strip: stripOf(view, scene.shapes, []),
+    },
+    places: placesOf(scene.shapes),
+  }
+}
+
+function stateOf({ floors, takeoff }: Compiled): PictureState {
+  if (floors.length === 0) return 'measuring'
+  return takeoff.complete ? 'counted' : 'open'
+}
+
+/** A piece says where its offcut goes, or whose it is, as the list of courses does. */
+function withOffcuts(shapes: readonly Shape[], courses: readonly CourseRow[]): readonly Shape[] {
+  const pieces = courses.flatMap((course) => course.pieces)
+  const offcuts = new Map(pieces.map(({ id, offcut }) => [id, offcut]))
+  return shapes.map((shape) => {
+    const offcut = shape.kind === 'piece' ? (offcuts.get(shape.id) ?? '') : ''
+    return shape.kind === 'piece' && offcut !== ''
+      ? { ...shape, title: `${shape.title}; ${offcut}` }
+      : shape
+  })
+}
+
+function withoutPlaces(scene: Scene): Scene {
+  return { ...scene, shapes: scene.shapes.map((shape) => ({ ...shape, span: null })) }
+}
+
+/** Shapes that were kept have their places from before. */
+function placesOf(
+  shapes: readonly Shape[],
+  before: ReadonlyMap<string, Span> = new Map(),
+): ReadonlyMap<string, Span> {
+  return new Map(
+    shapes.flatMap(({ id, span }) => {
+      const place = span ?? before.get(id)
+      return place === undefined ? [] : [[id, place] as const]
+    }),
+  )
+}
 
 /**
- * Shapes that a stretch of a file stands for, as a cursor in it or its whole line: none where none is
- * drawn from it. Both ends count.
+ * Shapes that a stretch of a file stands for: a cursor's place, or its whole line. Both ends count. Of a
+ * floor it is the working line and the ends, not every piece.
  */
 export function shapesAt(
-  preview: Preview,
+  { picture, places }: Preview,
   file: string,
   from: number,
   to = from,
 ): readonly string[] {
-  return [...preview.places].flatMap(([id, span]) =>
-    span.file === file && span.start <= to && from <= span.end ? [id] : [],
-  )
+  const isMeant = ({ id, kind }: Shape): boolean => {
+    const span = places.get(id)
+    return (
+      kind !== 'piece' &&
+      span !== undefined &&
+      span.file === file &&
+      span.start <= to &&
+      from <= span.end
+    )
+  }
+  return picture.scene.shapes.flatMap((shape) => (isMeant(shape) ? [shape.id] : []))
 }
 
-/** The text that a shape was drawn from. */
-export function placeOf(preview: Preview, id: string): Span | null {
-  return preview.places.get(id) ?? null
+/** The text that a shape was drawn from; for a piece that of its floor. */
+export function placeOf({ places }: Preview, id: string): Span | null {
+  return places.get(id) ?? null
 }

@@ -1,17 +1,15 @@
-import type { Shape } from '../scene.ts'
-
-/** Shapes of one name told apart by their number, so that every id is unlike any other in the scene. */
-export function ownIds(shapes: readonly Shape[]): Shape[] {
-  const seen = new Map<string, number>()
+/** Things of one name told apart by their number, so that every id is unlike any other of the list. */
+export function ownIds<T extends { readonly id: string }>(items: readonly T[]): T[] {
+  const counts = new Map<string, number>()
   const taken = new Set<string>()
-  return shapes.map((shape) => {
-    let id = shape.id
+  return items.map((item) => {
+    let id = item.id
     while (taken.has(id)) {
-      const count = (seen.get(shape.id) ?? 1) + 1
-      seen.set(shape.id, count)
-      id = `${shape.id}, ${count}`
+      const count = (counts.get(item.id) ?? 1) + 1
+      counts.set(item.id, count)
+      id = `${item.id}, ${count}`
     }
     taken.add(id)
-    return id === shape.id ? shape : { ...shape, id }
+    return id === item.id ? item : { ...item, id }
   })
 }

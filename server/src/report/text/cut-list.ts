@@ -1,6 +1,7 @@
 import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { UnitStyle } from '../../units/length.ts'
 import { lengthText, widthText } from '../cut-size.ts'
+import { type Offcut, offcutsOf } from '../offcuts.ts'
 import { type PieceFacts, pieceFacts } from '../piece-facts.ts'
 import type { Side } from './table.ts'
 
@@ -17,7 +18,7 @@ interface Run {
 /** A row for each piece that is sawn and for each run of whole planks, in the order of laying. */
 export function cutRows(floor: PublishedFloor, units: UnitStyle): readonly (readonly string[])[] {
   const ofCourse = Map.groupBy(floor.pieces, (piece) => piece.course)
-  const restOf = rests(floor)
+  const offcuts = offcutsOf(floor)
   return floor.courses
     .toSorted((a, b) => a.order - b.order)
     .flatMap(({ course }) => runs(ofCourse.get(course) ?? []))
@@ -28,7 +29,7 @@ export function cutRows(floor: PublishedFloor, units: UnitStyle): readonly (read
       lengthText(facts, units),
       widthText(facts.width, floor.rules.plankWidth, units),
       cutText(facts),
-      restOf(first),
+      restText(offcuts(first)),
     ])
 }
 
@@ -48,25 +49,17 @@ function followOn({ facts, last }: Run, next: PieceFacts, piece: PublishedPiece)
   return whole && piece.piece === last.piece + 1 && piece.plank === last.plank + 1
 }
 
-/** What a plank gives besides this piece: "for 31" where that piece is laid later, else "from 12". */
-function rests({ pieces, courses }: PublishedFloor): (piece: PublishedPiece) => string {
-  const ofPlank = Map.groupBy(pieces, (piece) => piece.plank)
-  const order = new Map(courses.map((course) => [course.course, course.order]))
-  const laidAt = (piece: PublishedPiece): number => order.get(piece.course) ?? 0
-  return (piece) => {
-    const others = (ofPlank.get(piece.plank) ?? []).filter((other) => other.blank !== piece.blank)
-    const said = others.map((other) =>
-      laidAt(other) > laidAt(piece) ? `for ${other.piece}` : `from ${other.piece}`,
-    )
-    return said.join(', ')
-  }
+/** "for 31" where that piece is laid later, else "from 12". */
+function restText(offcuts: readonly Offcut[]): string {
+  return offcuts.map(({ piece, later }) => `${later ? 'for' : 'from'} ${piece}`).join(', ')
 }
 
 function range(first: number, last: number): string {
   return first === last ? `${first}` : `${first}–${last}`
 }
 
-function cutText({ cut, sawnAt, shaped }: PieceFacts): string {
+/** "whole", "cut left, ripped". */
+export function cutText({ cut, sawnAt, shaped }: PieceFacts): string {
   if (cut === 'whole') return 'whole'
   const parts = [
     ...(sawnAt === 'neither end' ? [] : [`cut ${sawnAt}`]),

@@ -4,10 +4,8 @@ import type { UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { breachText } from '../breach-text.ts'
 import type { Compiled } from '../compiled.ts'
-import { plankStyle, widthText } from '../cut-size.ts'
-import { laidUpward, ripWidth } from '../drawing/courses.ts'
-import { runInWords, wayInWords } from '../drawing/furniture.ts'
-import { runDirections } from '../drawing/run-frame.ts'
+import { plankStyle } from '../cut-size.ts'
+import { settingOut } from '../setting-out.ts'
 import { visible } from '../visible.ts'
 import { cutRows, HEAD, SIDES } from './cut-list.ts'
 import { table } from './table.ts'
@@ -31,7 +29,7 @@ function floorLines({ floor, product, published }: LaidFloor, units: UnitStyle):
       `Floor ${floor.name.text}, ${product.name.text}, ${printLength(product.width, style)} x ${lengths}`,
     ),
     `  ${planks.length} planks, ${pieces.length} pieces, ${courses.length} courses; no layout needs fewer than ${bound.planks} planks`,
-    ...settingOut(published, units),
+    ...settingOut(published, units).map((line) => `  ${line}`),
     ...breachLines(published, units),
     '',
     ...table([HEAD, ...cutRows(published, units)], SIDES),
@@ -44,20 +42,6 @@ const READING = [
   '  Left and right are as the planks run. Rest: "for 31" is kept for piece 31, "from 12" is what',
   '  piece 12 left of its plank.',
 ]
-
-/** Which way everything goes, and how wide the first and last courses are ripped. */
-function settingOut(floor: PublishedFloor, units: UnitStyle): readonly string[] {
-  const { along, onward } = runDirections(floor.frame, laidUpward(floor))
-  const widths = (['first', 'last'] as const).flatMap((which) => {
-    const width = ripWidth(floor, which)
-    return width === null ? [] : [`${which} ${widthText(width, floor.rules.plankWidth, units)}`]
-  })
-  return [
-    `  Planks run ${runInWords(along)}, each course laid ${floor.rules.laid}; courses follow to the ${wayInWords(onward)}.`,
-    ...(widths.length === 0 ? [] : [`  Width of the ${widths.join(', of the ')} course.`]),
-    '  The working line is the edge of the first course that faces the field.',
-  ]
-}
 
 function breachLines({ breaches, pieces }: PublishedFloor, units: UnitStyle): readonly string[] {
   if (breaches.length === 0) return ["  The product's rules are met everywhere."]

@@ -1,0 +1,20 @@
+import type { PublishedFloor } from '../layout/published.ts'
+import type { UnitStyle } from '../units/length.ts'
+import { widthText } from './cut-size.ts'
+import { laidUpward, ripWidth } from './drawing/courses.ts'
+import { runInWords, wayInWords } from './drawing/furniture.ts'
+import { runDirections } from './drawing/run-frame.ts'
+
+/** Which way everything goes, and how wide the first and last courses are ripped: a sentence a line. */
+export function settingOut(floor: PublishedFloor, units: UnitStyle): readonly string[] {
+  const { along, onward } = runDirections(floor.frame, laidUpward(floor))
+  const widths = (['first', 'last'] as const).flatMap((which) => {
+    const width = ripWidth(floor, which)
+    return width === null ? [] : [`${which} ${widthText(width, floor.rules.plankWidth, units)}`]
+  })
+  return [
+    `Planks run ${runInWords(along)}, each course laid ${floor.rules.laid}; courses follow to the ${wayInWords(onward)}.`,
+    ...(widths.length === 0 ? [] : [`Width of the ${widths.join(', of the ')} course.`]),
+    'The working line is the edge of the first course that faces the field.',
+  ]
+}
