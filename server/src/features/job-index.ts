@@ -1,6 +1,6 @@
 import type { Floor, Product, Recess, Room } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
-import type { Block } from '../language/tree.ts'
+import type { Block, Tree } from '../language/tree.ts'
 import type { Measured } from '../report/compiled.ts'
 import type { SurveyedRoom } from '../survey/survey.ts'
 
@@ -12,6 +12,8 @@ export interface ClosetOf {
 
 /** A job looked through once by the keys of its names, however many questions are asked of it. */
 export interface JobIndex {
+  /** Lines in column one that speak for their whole file (`tape`), by file and then by word; the first. */
+  readonly fileLines: ReadonlyMap<string, ReadonlyMap<string, Block>>
   /** Blocks that have a name, by their word and then by key; of two with one name the first. */
   readonly blocks: ReadonlyMap<string, ReadonlyMap<string, Block>>
   readonly rooms: ReadonlyMap<string, Room>
@@ -41,6 +43,7 @@ function indexed({ trees, job, survey }: Measured): JobIndex {
       .map((recess) => [keyOf(recess.label), { room, recess }] as const),
   )
   return {
+    fileLines: new Map(trees.map((tree) => [tree.file, fileLines(tree)])),
     blocks: namedBlocks(trees.flatMap(({ blocks }) => blocks)),
     rooms: firstOf(job.rooms.map((room) => [room.name.key, room])),
     closets: firstOf(closets),
@@ -49,6 +52,11 @@ function indexed({ trees, job, survey }: Measured): JobIndex {
     surveyed: firstOf(survey.rooms.map((room) => [room.room.name.key, room])),
     laidIn: firstOf(job.floors.flatMap((floor) => floor.rooms.map(({ key }) => [key, floor]))),
   }
+}
+
+function fileLines({ blocks }: Tree): ReadonlyMap<string, Block> {
+  const lines = blocks.filter(({ name, broken }) => name === null && !broken)
+  return firstOf(lines.map((block) => [block.word, block]))
 }
 
 function namedBlocks(blocks: readonly Block[]): JobIndex['blocks'] {
@@ -64,6 +72,9 @@ function namedBlocks(blocks: readonly Block[]): JobIndex['blocks'] {
   )
 }
 
+/** In written order; of two with one key the first. */
 function firstOf<T>(entries: readonly (readonly [string, T])[]): ReadonlyMap<string, T> {
-  return new Map(entries.toReversed())
+  const first = new Map<string, T>()
+  for (const [key, thing] of entries) if (!first.has(key)) first.set(key, thing)
+  return first
 }

@@ -24,7 +24,7 @@ export function readMeterList(pasted: string, options: TapeOptions): MeterList {
     .filter((line) => line !== '')
   if (lines.length === 0 || !lines.every(mayBeReading)) return { kind: 'none' }
   const numbered = withoutNumbers(lines, options)
-  if (numbered.kind === 'refused') return numbered
+  if (numbered.kind !== 'readings') return numbered
   const texts: string[] = []
   for (const line of numbered.texts) {
     const read = readingsOn(line, options)

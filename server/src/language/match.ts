@@ -81,7 +81,7 @@ function wordAt(item: Item | undefined): string | null {
 }
 
 /** By its marks alone: whether the figure can be read is settled later, with a message of its own. */
-function suits(measure: RawMeasure, wanted: FigureWanted): boolean {
+export function suits(measure: RawMeasure, wanted: FigureWanted): boolean {
   if ((measure.by !== null) !== (wanted === 'SIZE')) return false
   if (measure.first.tokenType.name === 'asked') return true
   const kind = kindOfFigure(measure.first.image)

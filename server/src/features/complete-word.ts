@@ -1,0 +1,148 @@
+import { isWallWord } from '../job/ways.ts'
+import type { Block, Entry } from '../language/tree.ts'
+import { tapeOptionsIn } from '../language/units-line.ts'
+import { wordIn, wordsOf } from '../language/vocabulary.ts'
+import type { Home, Word } from '../language/word.ts'
+import { printLength } from '../units/print.ts'
+import type { Completion } from './completion-item.ts'
+import { text } from './insert.ts'
+import type { LineScope } from './line-scope.ts'
+import { nameChoices } from './name-choices.ts'
+import { type NextWall, nextWalls } from './next-wall.ts'
+import { roomSkeleton } from './room-skeleton.ts'
+import { usualLine } from './usual-lines.ts'
+import { writtenName } from './written-name.ts'
+
+/** What may begin a line: in column one words of the file and of the block above, below a block its lines. */
+export function completeWord(scope: LineScope): readonly Completion[] {
+  const { line, home, block } = scope
+  const lines = home === null || block === null ? [] : lineWords(scope, home, block)
+  if (line.indent > 0 && home !== null) return lines
+  const isBlank = line.head === null
+  // Where a block is being filled the next of its lines is likelier than another block.
+  return isBlank ? [...lines, ...fileWords(scope)] : [...fileWords(scope), ...lines]
+}
+
+function fileWords(scope: LineScope): readonly Completion[] {
+  const there = new Set(scope.view.tree.blocks.map(({ word }) => word))
+  const words = wordsOf('file').filter((word) => mayStandAgain(word) || !there.has(word))
+  return [
+    ...words.map((word) => wordOffer(scope, wordIn('file', word)!.word, '')),
+    ...skeletons(scope),
+  ]
+}
+
+const OFTEN_IN_FILE: readonly string[] = ['include', 'room', 'product', 'floor', 'prices']
+
+function mayStandAgain(word: string): boolean {
+  return OFTEN_IN_FILE.includes(word)
+}
+
+function skeletons(scope: LineScope): readonly Completion[] {
+  const offer = (label: string, walls: number, detail: string): Completion => ({
+    ...placed(scope),
+    label,
+    kind: 'skeleton',
+    detail,
+    insert: roomSkeleton(walls)!,
+    filter: label,
+  })
+  return [
+    offer(
+      'room, four walls',
+      4,
+      'A room whose readings are still to be taken: tab goes from one to the next.',
+    ),
+    offer('room, six walls', 6, 'An L-shaped room whose readings are still to be taken.'),
+  ]
+}
+
+function lineWords(scope: LineScope, home: Home, block: Block): readonly Completion[] {
+  const indent = scope.line.indent === 0 ? '  ' : ''
+  const walls = home === 'room' ? nextWalls(block, scope.line.span.start) : []
+  const ways = walls.map(({ way }) => way as string)
+  const words = wordsOf(home).filter((word) => mayStand(word, home, block, scope))
+  const rank = (word: string): number => (ways.includes(word) ? ways.indexOf(word) : ways.length)
+  const offers = words.map((word) => {
+    const offer = wordOffer(scope, wordIn(home, word)!.word, indent)
+    const wall = walls.find(({ way }) => way === word)
+    return wall === undefined ? offer : wallOffer(offer, wall, wall === walls[0], scope)
+  })
+  return offers.toSorted((a, b) => rank(a.label) - rank(b.label))
+}
+
+function wallOffer(
+  offer: Completion,
+  { closes }: NextWall,
+  likely: boolean,
+  { view }: LineScope,
+): Completion {
+  if (closes === null) return { ...offer, likely }
+  const length = printLength(closes, view.measured.job.units)
+  const detail = `It closes the room, and from the other walls should come to about ${length}: read it all the same.`
+  return { ...offer, likely, detail }
+}
+
+/** Lines of which a block has no more than one. */
+const ONCE: Readonly<Record<Home, readonly string[]>> = {
+  file: [],
+  job: ['site', 'date', 'revision'],
+  room: ['out of square', 'tape', 'base', 'subfloor', 'existing'],
+  product: ['plank', 'box', 'pad', 'joints', 'gap', 'run', 'laid', 'cut', 'spoil', 'spares'],
+  floor: ['rooms', 'lay', 'start', 'shift'],
+  prices: [],
+}
+
+/** Whether a line may stand here: once where it stands once, below its wall where it needs one. */
+function mayStand(word: string, home: Home, block: Block, { line }: LineScope): boolean {
+  const others = block.under.filter((entry) => entry.line.number !== line.number)
+  if (ONCE[home].includes(word)) return !others.some((entry) => entry.word === word)
+  const { under, takes } = wordIn(home, word)!.word
+  const above = others.findLast((entry) => entry.line.number < line.number)
+  if (word === 'corner') return others.some((entry) => isWallWord(entry.word))
+  if (under === undefined || takes === 'text') return true
+  return above !== undefined && hasPlace(word, under, above)
+}
+
+function hasPlace(word: string, under: readonly string[], above: Entry): boolean {
+  if (word !== 'again') return isWallWord(above.word)
+  return [above, ...above.under].some((entry) => under.includes(entry.word))
+}
+
+function wordOffer(scope: LineScope, word: Word, indent: string): Completion {
+  const { rest, view, line } = scope
+  const isAlone = rest.text.trim() === '' || line.head === null
+  const filling = {
+    style: tapeOptionsIn(view.tree).style,
+    names: (wanted: Parameters<typeof nameChoices>[0]) => namesFor(scope, word, wanted),
+  }
+  const depth = word.home === 'file' ? 0 : indent.length + line.indent
+  const insert = isAlone ? usualLine(word, depth, filling) : [text(word.word)]
+  return {
+    ...placed(scope),
+    label: word.word,
+    kind: word.home === 'file' ? 'block' : 'line',
+    detail: word.says,
+    insert: [...(indent === '' ? [] : [text(indent)]), ...insert],
+    filter: word.word,
+  }
+}
+
+function namesFor(
+  { view, block, offset, said }: LineScope,
+  { word }: Word,
+  wanted: Parameters<typeof nameChoices>[0],
+): readonly string[] {
+  if (block === null) return []
+  const form = wanted === 'ROOM' ? 'to ROOM' : ''
+  const place = { view, block, word, form, position: 0, offset, said }
+  return nameChoices(wanted, place).map(({ name }) => writtenName(name))
+}
+
+/** It replaces what is typed of the word. */
+function placed({ line, view, offset }: LineScope) {
+  const { head } = line
+  const start = head?.span.start ?? offset
+  const end = head === null ? offset : Math.max(offset, head.span.end)
+  return { span: { file: view.file, start: Math.min(start, offset), end }, likely: false }
+}
