@@ -98,7 +98,12 @@ export interface Readings {
   readonly position: Position
   readonly text: string
 }
-export type ReadingsPasted = { readonly edits: readonly TextEdit[] } | null
+export type ReadingsPasted =
+  /** `said` tells in one sentence what was filled in. */
+  | { readonly edits: readonly TextEdit[]; readonly said: string }
+  /** A list that does not fit: nothing is pasted, and why. */
+  | { readonly refused: string }
+  | null
 
 /** Request to the server: everywhere that a rename at a place would touch, to be shown first. */
 export const RENAME_PLACES = 'floorscribe/renamePlaces'
@@ -113,3 +118,8 @@ export interface PlacesToRename {
     readonly line: string
   }[]
 }
+
+/** Command of the client: shows the plan of the job of a file, given as [uri]. */
+export const SHOW_PLAN = 'floorscribe.showPlan'
+/** Command of the client: goes to a place, given as [Location]. */
+export const GO_TO = 'floorscribe.goTo'

@@ -1,4 +1,5 @@
 import { type Compiled, compiling, type Measured, newKept, type Progress } from '../compile.ts'
+import type { Message } from '../facts/message.ts'
 import type { View } from '../features/view.ts'
 import { includesOf } from '../job/includes.ts'
 import { below, folderOf, nameOf, pathBelow } from './addresses.ts'
@@ -42,6 +43,7 @@ export class OpenJob implements Steps {
   #steps: Generator<Progress, Compiled | { readonly missing: readonly string[] }> | null = null
   #measured: Measured | null = null
   #counted: Compiled | null = null
+  #said: readonly Message[] = []
   #keysRest = true
   #callOff = () => {}
   #waiting: { readonly stage: 'measured' | 'counted'; readonly go: () => void }[] = []
@@ -63,6 +65,11 @@ export class OpenJob implements Steps {
 
   get counted(): Compiled | null {
     return this.#counted
+  }
+
+  /** What there was to say of the last version that was counted. */
+  get said(): readonly Message[] {
+    return this.#said
   }
 
   /** A file as this job sees it, of its newest text; null where the job does not reach it. */
@@ -179,6 +186,7 @@ export class OpenJob implements Steps {
 
   #count(compiled: Compiled): boolean {
     this.#counted = compiled
+    this.#said = compiled.messages
     this.#steps = null
     this.#stage = 'done'
     this.#events.counted(this)

@@ -17,9 +17,11 @@ import { Documents } from './documents.ts'
 import type { Sources } from './job-texts.ts'
 import { Jobs } from './jobs.ts'
 import type { OpenJob } from './open-job.ts'
+import { PreviewFollower } from './preview-follower.ts'
 import { Publisher } from './publisher.ts'
 import { Schedule } from './schedule.ts'
 import type { Session } from './session.ts'
+import { tellStatus } from './statuses.ts'
 import type { Surroundings } from './surroundings.ts'
 import { MOST_FILES, Workspace } from './workspace.ts'
 
@@ -36,15 +38,25 @@ export function openSession(
   })
   const sources = sourcesOf(connection, surroundings, abilities, documents)
   const workspace = new Workspace(sources, () => findFiles(connection, abilities))
+  const schedule = new Schedule(surroundings)
   const publisher = new Publisher(connection, documents, abilities)
-  const jobs: Jobs = new Jobs(sources, new Schedule(surroundings), workspace, {
-    measured: (job: OpenJob) => publisher.show(job),
-    counted: (job: OpenJob) => publisher.show(job),
-    closed: (job: OpenJob) => publisher.drop(job),
+  const preview = new PreviewFollower(connection, schedule, documents)
+  const moved = (job: OpenJob) => {
+    publisher.show(job)
+    preview.moved(job)
+    if (abilities.showsStatus) tellStatus(connection, documents, job)
+  }
+  const jobs: Jobs = new Jobs(sources, schedule, workspace, {
+    measured: moved,
+    counted: moved,
+    closed: (job: OpenJob) => {
+      publisher.drop(job)
+      preview.closed(job)
+    },
     failed: (error: unknown) => log(connection, error),
   })
   listen(connection, abilities, { documents, workspace, jobs })
-  return { connection, abilities, documents, workspace, jobs }
+  return { connection, abilities, documents, workspace, jobs, preview }
 }
 
 function sourcesOf(

@@ -4,20 +4,31 @@ import {
   InitializeRequest,
   type InitializeResult,
   type ProtocolConnection,
+  type ServerCapabilities,
   ShutdownRequest,
+  TextDocumentSyncKind,
 } from 'vscode-languageserver-protocol'
 import { abilitiesOf } from './abilities.ts'
-import { capabilities } from './capabilities.ts'
+import { FEATURES } from './features.ts'
 import { openSession } from './open-session.ts'
 import type { Surroundings } from './surroundings.ts'
+
+/** Places are counted in UTF-16 units, which every editor knows. */
+const CAPABILITIES: ServerCapabilities = Object.assign(
+  {
+    positionEncoding: 'utf-16',
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+  },
+  ...FEATURES.map(({ offers }) => offers),
+)
 
 /** Serves one editor over a connection, until it says goodbye. */
 export function serve(connection: ProtocolConnection, surroundings: Surroundings): void {
   let isShut = false
   connection.onRequest(InitializeRequest.type, (params: InitializeParams): InitializeResult => {
-    const abilities = abilitiesOf(params)
-    openSession(connection, surroundings, abilities)
-    return { serverInfo: { name: 'Floorscribe' }, capabilities: capabilities(abilities) }
+    const session = openSession(connection, surroundings, abilitiesOf(params))
+    for (const feature of FEATURES) feature.listen(session)
+    return { serverInfo: { name: 'Floorscribe' }, capabilities: CAPABILITIES }
   })
   connection.onRequest(ShutdownRequest.type, () => {
     isShut = true

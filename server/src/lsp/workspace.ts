@@ -51,6 +51,12 @@ export class Workspace {
     return await this.#pick(roots, (root) => this.#reaches(root, uri))
   }
 
+  /** The files below a folder that are parts of jobs, not jobs themselves. */
+  async parts(folder: string): Promise<readonly string[]> {
+    const below = (await this.files()).filter((uri) => uri.startsWith(folder))
+    return (await this.#pick(below, async (uri) => !(await this.#outline(uri)).isRoot)).toSorted()
+  }
+
   /** Files came, went or changed on the disk. */
   async changed(uris: readonly string[], gone: readonly string[]): Promise<void> {
     for (const uri of [...uris, ...gone]) this.#outlines.delete(uri)

@@ -1,0 +1,54 @@
+import {
+  type CancellationToken,
+  LSPErrorCodes,
+  ResponseError,
+} from 'vscode-languageserver-protocol'
+import type { TextDocument } from 'vscode-languageserver-textdocument'
+import type { View } from '../features/view.ts'
+import { canonical } from './addresses.ts'
+import type { OpenJob } from './open-job.ts'
+import { type Places, placesOf } from './ranges.ts'
+import type { Session } from './session.ts'
+
+/** An open file as an answer sees it. */
+export interface Seen {
+  readonly session: Session
+  readonly job: OpenJob
+  readonly view: View
+  readonly document: TextDocument
+  readonly places: Places
+  /** As the editor writes it. */
+  readonly uri: string
+}
+
+interface AboutOneFile {
+  readonly textDocument: { readonly uri: string }
+}
+
+/**
+ * Makes a handler of a pure answer. It waits until the newest text is as far as the answer needs it, and
+ * gives none when the text moved on meanwhile: the editor asks again. `none` is for files that are not
+ * open or that no job reaches.
+ */
+export function answering<Params extends AboutOneFile, Answer>(
+  session: Session,
+  stage: 'measured' | 'counted',
+  none: Answer,
+  answer: (seen: Seen, params: Params) => Answer | Promise<Answer>,
+): (params: Params, token: CancellationToken) => Promise<Answer> {
+  return async (params, token) => {
+    const key = canonical(params.textDocument.uri)
+    const document = session.documents.get(key)
+    if (document === undefined) return none
+    const { version, uri } = document
+    const [job] = await session.jobs.of(key)
+    await job?.until(stage)
+    if (token.isCancellationRequested)
+      throw new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was called off.')
+    if (session.documents.get(key) !== document || document.version !== version)
+      throw new ResponseError(LSPErrorCodes.ContentModified, 'The text has moved on.')
+    const view = job?.view(key) ?? null
+    if (job === undefined || view === null) return none
+    return await answer({ session, job, view, document, places: placesOf(document), uri }, params)
+  }
+}

@@ -1,0 +1,46 @@
+import { placeOf, shapesAt } from '../features/preview.ts'
+import { canonical } from './addresses.ts'
+import {
+  FOLLOW_PREVIEW,
+  type FollowPreview,
+  PLACE_OF,
+  type Place,
+  type PlaceOf,
+  SHAPES_AT,
+  type Shapes,
+  type ShapesAt,
+} from './custom.ts'
+import type { Feature } from './feature.ts'
+import { locationOf, placesIn } from './ranges.ts'
+import type { Session } from './session.ts'
+
+/** The page beside the text, and the ways between the two. */
+export const preview: Feature = {
+  offers: {},
+  listen(session) {
+    const { connection } = session
+    connection.onRequest(FOLLOW_PREVIEW, (asked: FollowPreview) => follow(session, asked))
+    connection.onRequest(SHAPES_AT, (asked: ShapesAt) => shapes(session, asked))
+    connection.onRequest(PLACE_OF, (asked: PlaceOf) => place(session, asked))
+  },
+}
+
+async function follow({ jobs, preview }: Session, { uri }: FollowPreview): Promise<null> {
+  const key = uri === null ? null : canonical(uri)
+  const [job = null] = key === null ? [] : await jobs.of(key)
+  preview.follow(key, job)
+  return null
+}
+
+async function shapes({ preview }: Session, { uri, position }: ShapesAt): Promise<Shapes> {
+  const shown = preview.now()
+  const view = shown?.job.view(canonical(uri)) ?? null
+  if (shown === null || view === null) return { ids: [] }
+  return { ids: shapesAt(shown.preview, view.file, placesIn(view.tree).offset(position)) }
+}
+
+async function place({ preview }: Session, { id }: PlaceOf): Promise<Place> {
+  const shown = preview.now()
+  const span = shown === null ? null : placeOf(shown.preview, id)
+  return shown === null || span === null ? null : locationOf(shown.job, span)
+}
