@@ -1,20 +1,29 @@
-import { type ExtensionContext, workspace } from 'vscode'
-import type { LanguageClientOptions } from 'vscode-languageclient'
-import { servedDocuments } from './server/served.ts'
+import type { ExtensionContext } from 'vscode'
+import { registerCommands } from './commands/commands.ts'
+import { ownRoomCounted } from './own-room.ts'
+import { PlanPanel } from './preview/plan-panel.ts'
+import { pasteReadings } from './readings-paste.ts'
+import { serveFiles } from './server/files.ts'
+import { Lifeline } from './server/lifeline.ts'
+import { clientOptions, documents } from './server/options.ts'
 import type { Server } from './server/server.ts'
+import { watchSettings } from './settings-watch.ts'
+import { showStatus } from './status-item.ts'
+import { tellSuspects } from './suspects.ts'
 
-/** Everything that the extension does, whichever way its server runs. */
+/** Everything that the extension does, whichever way its server runs. Nothing waits for the server. */
 export function start(context: ExtensionContext, server: Server): void {
-  const client = server.client(options())
-  context.subscriptions.push({ dispose: () => client.dispose() })
-  client.start()
-}
-
-function options(): LanguageClientOptions {
-  const schemes = workspace.workspaceFolders?.map(({ uri }) => uri.scheme) ?? []
-  return {
-    documentSelector: servedDocuments(schemes, (scheme) =>
-      workspace.fs.isWritableFileSystem(scheme),
-    ),
-  }
+  const lifeline = new Lifeline(server, clientOptions)
+  const plan = new PlanPanel(context, lifeline)
+  serveFiles(lifeline.client)
+  context.subscriptions.push(
+    lifeline,
+    plan,
+    showStatus(lifeline, ownRoomCounted(context)),
+    tellSuspects(lifeline),
+    watchSettings(lifeline),
+    pasteReadings(documents(), lifeline.client),
+    ...registerCommands({ context, lifeline, plan }),
+  )
+  lifeline.start()
 }

@@ -1,0 +1,16 @@
+import type { ExtensionContext } from 'vscode'
+import type { PlanPanel } from '../preview/plan-panel.ts'
+import type { Lifeline } from '../server/lifeline.ts'
+
+/** What a command works with. */
+export interface Tools {
+  readonly context: ExtensionContext
+  readonly lifeline: Lifeline
+  readonly plan: PlanPanel
+}
+
+/** A command as the palette lists it; `run` takes what came with it, checked by itself. */
+export interface Command {
+  readonly id: `floorscribe.${string}`
+  run(tools: Tools, ...given: readonly unknown[]): Promise<unknown>
+}
