@@ -15,22 +15,43 @@ export interface Edit {
 /** The column (from 0) in which an indented line's value starts: fixed, so that no line moves another. */
 const VALUE_COLUMN = 14
 
+/** A stretch of a file, by offsets. */
+interface Stretch {
+  readonly start: number
+  readonly end: number
+}
+
 /**
- * What brings a file into the canonical form: one edit for each line that is not in it. Only marks and
- * blanks and the case of the language's own words change, never a digit or a name; each line is
- * written from itself alone; a line that cannot be read stays as it is; line ends stay.
+ * What brings a file into the canonical form, or only the lines that a stretch of it touches: one edit for
+ * each line that is not in it. Only marks and blanks and the case of the language's own words change,
+ * never a digit or a name; each line is written from itself alone; a line that cannot be read stays as
+ * it is; line ends stay.
  */
-export function formatEdits(tree: Tree): readonly Edit[] {
+export function formatEdits(tree: Tree, within: Stretch = WHOLE): readonly Edit[] {
   const options = tapeOptionsIn(tree)
-  const entries = soundEntries(tree)
+  const lines = tree.lines.filter(
+    ({ span }) => span.end >= within.start && span.start <= within.end,
+  )
+  const entries = soundEntries(blocksOf(tree, lines))
   const edits: Edit[] = []
-  for (const line of tree.lines) {
+  for (const line of lines) {
     const entry = entries.get(line.number)
     const text = entry === undefined ? wordless(line) : written(entry, options)
     const typed = tree.text.slice(line.span.start, line.span.end)
     if (text !== null && text !== typed) edits.push({ span: line.span, text })
   }
   return edits
+}
+
+const WHOLE: Stretch = { start: 0, end: Number.MAX_SAFE_INTEGER }
+
+/** The blocks that lines belong to. */
+function blocksOf({ blocks }: Tree, lines: readonly Line[]): readonly Block[] {
+  const [first, last] = [lines[0]?.number ?? 0, lines[lines.length - 1]?.number ?? 0]
+  return blocks.filter(({ line }, i) => {
+    const next = blocks[i + 1]
+    return line.number <= last && (next === undefined || next.line.number > first)
+  })
 }
 
 /** The whole text of a tree in the canonical form. */
@@ -45,9 +66,9 @@ export function format(tree: Tree): string {
 }
 
 /** The entries that may be written anew, by the number of their line. */
-function soundEntries(tree: Tree): ReadonlyMap<number, Entry> {
+function soundEntries(blocks: readonly Block[]): ReadonlyMap<number, Entry> {
   const found = new Map<number, Entry>()
-  const waiting: Entry[] = tree.blocks.filter(isUnderstood)
+  const waiting: Entry[] = blocks.filter(isUnderstood)
   for (let entry = waiting.pop(); entry !== undefined; entry = waiting.pop()) {
     if (!entry.broken && !entry.line.broken) found.set(entry.line.number, entry)
     for (const below of entry.under) waiting.push(below)
