@@ -64,8 +64,8 @@ export const isShape: Check<Shape> = isVariant<Shape>(
   'kind',
   new Map([
     shape('masonry', { region: isRings }),
-    shape('room', { ring: isRing }),
-    shape('closet', { ring: isRing, throat: isRing }),
+    shape('room', { ring: isRing, title: isText }),
+    shape('closet', { ring: isRing, throat: isRing, title: isText }),
     shape('wall face', { lines: isLines, open: isFlag, title: isText }),
     shape('sketch wall', { line: isLine, read: isFlag, lettering: isLettering, title: isText }),
     shape('sketch corner', { at: isPoint, radius: isNumber, back: isLines }),

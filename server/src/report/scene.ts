@@ -78,11 +78,14 @@ export interface Masonry extends Common {
 export interface RoomFloor extends Common {
   readonly kind: 'room'
   readonly ring: Ring
+  /** "hall: 120.2 sq ft". */
+  readonly title: string
 }
 
 export interface ClosetFloor extends Common {
   readonly kind: 'closet'
   readonly ring: Ring
+  readonly title: string
   readonly throat: Ring
 }
 

@@ -106,8 +106,8 @@ export function planShapes(plan: Plan, kept: LaidShapes | null = null): Shape[] 
   const lettering = letteringShapes(plan, kept)
   const { under, over } = kept ?? floorShapes(plan)
   return ownIds([
-    ...roomFloors(plan.rooms),
-    ...closets(plan.rooms),
+    ...roomFloors(plan.rooms, plan.units),
+    ...closets(plan.rooms, plan.units),
     ...under,
     ...standing,
     { kind: 'masonry', id: 'walls', span: null, region: plan.walls },

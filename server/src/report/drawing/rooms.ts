@@ -4,20 +4,22 @@ import { type Box, boxOf } from '../../geometry/ring.ts'
 import type { Doorway, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
+import { areaText } from '../area-text.ts'
 import type { ClosetFloor, ObstacleShape, RoomFloor, WallFace } from '../scene.ts'
 import { isOpen } from './masonry.ts'
 import { type Direction, direction, distance, moved } from './vector.ts'
 
-export function roomFloors(rooms: readonly SurveyedRoom[]): RoomFloor[] {
+export function roomFloors(rooms: readonly SurveyedRoom[], units: UnitStyle): RoomFloor[] {
   return rooms.map((room) => ({
     kind: 'room',
     id: `room ${room.room.name.key}`,
     span: room.room.name.span,
     ring: room.outline,
+    title: `${room.room.name.text}: ${areaText([room.outline], units)}`,
   }))
 }
 
-export function closets(rooms: readonly SurveyedRoom[]): ClosetFloor[] {
+export function closets(rooms: readonly SurveyedRoom[], units: UnitStyle): ClosetFloor[] {
   return rooms.flatMap((room) =>
     room.closets.map((closet) => ({
       kind: 'closet',
@@ -25,6 +27,7 @@ export function closets(rooms: readonly SurveyedRoom[]): ClosetFloor[] {
       span: room.room.recesses[closet.recess]?.span ?? null,
       ring: closet.outline,
       throat: closet.throat,
+      title: `${closet.name}: ${areaText([closet.outline], units)}`,
     })),
   )
 }

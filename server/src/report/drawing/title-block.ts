@@ -1,9 +1,10 @@
 import type { PublishedFloor } from '../../layout/published.ts'
 import { printLength } from '../../units/print.ts'
 import { plankStyle, widthText } from '../cut-size.ts'
-import type { Cut, Shape, Swatch } from '../scene.ts'
+import type { Shape } from '../scene.ts'
 import { laidUpward, ripWidth } from './courses.ts'
 import { compass, north, runInWords, scaleBar, wayInWords } from './furniture.ts'
+import { legendOf } from './legend.ts'
 import { runDirections } from './run-frame.ts'
 import type { Column } from './sheet.ts'
 import type { Subject } from './subject.ts'
@@ -22,7 +23,7 @@ export function titleBlock(column: Column, subject: Subject, drawn: readonly Sha
     floorLines(column, subject, floor.published)
   }
   divide(column)
-  legend(column, drawn)
+  for (const { of, text } of legendOf(drawn)) column.sample(of, text)
   divide(column)
   column.skip(0.4)
   scaleBar(column, subject.units)
@@ -94,25 +95,4 @@ function floorLines(
       `each laid ${floor.rules.laid}`,
     ],
   })
-}
-
-const CUTS: readonly (readonly [Cut, string])[] = [
-  ['whole', 'whole plank'],
-  ['cut', 'cut to length, or to shape'],
-  ['rip', 'ripped to width'],
-  ['cut and rip', 'ripped, and cut to length'],
-]
-
-function legend(column: Column, drawn: readonly Shape[]): void {
-  const cuts = new Set(drawn.flatMap((shape) => (shape.kind === 'piece' ? [shape.cut] : [])))
-  const kinds = new Set(drawn.map((shape) => shape.kind))
-  for (const [cut, text] of CUTS) if (cuts.has(cut)) column.sample(cut, text)
-  const row = (shown: boolean, of: Swatch['of'], text: string): void => {
-    if (shown) column.sample(of, text)
-  }
-  row(kinds.has('working line'), 'working line', 'working line: snap this first')
-  row(kinds.has('transition'), 'transition', 'transition or other trim')
-  row(kinds.has('obstacle'), 'obstacle', 'fixed obstacle')
-  row(kinds.has('masonry'), 'masonry', 'wall')
-  row(kinds.has('breach'), 'breach', 'a rule of the product is not met here')
 }
