@@ -6,9 +6,10 @@ import { notRead, reach } from './job/includes.ts'
 import type { Floor, Job } from './job/job.ts'
 import { settle } from './job/settle.ts'
 import { parse } from './language/parse.ts'
+import { type LiveFile, parseAgain } from './language/parse-again.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
-import { type LaidFloor, laying, notLaid } from './layout/lay.ts'
+import { type LaidFloor, type LayoutsKept, laying, notLaid } from './layout/lay.ts'
 import type { Compiled, Measured } from './report/compiled.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
@@ -34,11 +35,17 @@ export type Progress =
  * move, and puts in what it works out. The result is the same with any or none.
  */
 export interface Kept {
-  readonly trees: Shelf<string, Tree>
+  readonly files: Shelf<string, LiveFile>
+  readonly layouts: LayoutsKept
 }
 
 export function newKept(): Kept {
-  return { trees: new Shelf() }
+  return { files: new Shelf(), layouts: new Shelf() }
+}
+
+/** Begins the next version: what the last few had no use for goes. */
+function turn(kept: Kept): void {
+  for (const shelf of Object.values(kept)) shelf.turn()
 }
 
 /**
@@ -62,15 +69,16 @@ export function compile(
 /**
  * The same in steps, so that a caller who has others to answer may do so in between, or stop. What the
  * rooms come to is told as soon as it is known; laying takes longest and comes after. The number of
- * steps depends on the texts alone.
+ * steps depends on the texts and on what is kept, and what comes out never on the steps. Spans that come
+ * out with something kept move on with the text when the next version is read.
  */
 export function* compiling(
   texts: ReadonlyMap<string, string>,
   root: string,
   absent: ReadonlyMap<string, string> = new Map(),
-  kept: Kept = newKept(),
+  kept?: Kept,
 ): Generator<Progress, Compiled | Missing> {
-  kept.trees.turn()
+  if (kept !== undefined) turn(kept)
   const parsed = [...texts].map(([file, text]) => treeOf(file, text, kept))
   const { trees, missing, messages: includes } = reach(parsed, root)
   const wanted = missing.filter((include) => !absent.has(include.path))
@@ -94,7 +102,7 @@ export function* compiling(
   }
   yield { kind: 'measured', measured }
 
-  const { floors, messages: laid } = yield* layFloors(job, survey)
+  const { floors, messages: laid } = yield* layFloors(job, survey, kept)
   const before = [...early, ...laid]
   const counted = count(job, survey, floors, before)
   const expectations = counted.complete ? unmetExpectations(job, counted) : []
@@ -103,15 +111,16 @@ export function* compiling(
   return { ...measured, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
 }
 
-function treeOf(file: string, text: string, { trees }: Kept): Tree {
-  const known = trees.get(file)
-  return known?.text === text ? known : trees.set(file, parse(file, text))
+function treeOf(file: string, text: string, kept: Kept | undefined): Tree {
+  if (kept === undefined) return parse(file, text)
+  return kept.files.set(file, parseAgain(kept.files.get(file) ?? null, file, text)).tree
 }
 
 /** Lays each floor whose area and product are known; what stands in the way of the others is said. */
 function* layFloors(
   job: Job,
   survey: Survey,
+  kept: Kept | undefined,
 ): Generator<
   Progress,
   { readonly floors: readonly LaidFloor[]; readonly messages: readonly Message[] }
@@ -126,7 +135,7 @@ function* layFloors(
     messages.push(...area.messages.filter(({ weight }) => isSettled || weight !== 'note'))
     if (product === undefined || area.gross.length === 0) continue
     const input = { job, floor, product, area, survey }
-    const laid = yield* told(laying(input))
+    const laid = yield* told(laying(input, kept?.layouts))
     if (laid === null) {
       messages.push(notLaid(input))
       continue

@@ -6,7 +6,7 @@ import { type Reading, sayError } from './reading.ts'
 const VERSION = 1n
 
 /** The lines that a file has once because the reading of all others hangs on them. */
-const ONCE: readonly string[] = ['floorscribe', 'units']
+export const ONCE: readonly string[] = ['floorscribe', 'units']
 
 /** Says what is wrong with a line of column one in the light of those above it. */
 export function checkFileLine(entry: Draft, above: readonly Draft[], reading: Reading): void {

@@ -1,6 +1,7 @@
 import type { IToken } from 'chevrotain'
 import { endOfToken } from './grammar.ts'
 import type { RawLine } from './lines.ts'
+import { LiveLine } from './live-line.ts'
 import { type Reading, spanOf } from './reading.ts'
 import { tokenize } from './tokens.ts'
 import type { Line, Token } from './tree.ts'
@@ -16,7 +17,7 @@ export function keepLine(
   const { head } = raw
   const tokens = tokensOf(raw, mode, reading, rest)
   const last = tokens[tokens.length - 1]
-  return {
+  const line: Line = {
     span: spanOf(reading, raw.start, raw.end),
     number: raw.number,
     ending: raw.ending,
@@ -26,6 +27,7 @@ export function keepLine(
     comment: last?.kind === 'comment' ? last.span : null,
     broken,
   }
+  return reading.anchor === null ? line : new LiveLine(reading.anchor, line)
 }
 
 function tokensOf(

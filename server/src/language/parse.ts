@@ -1,7 +1,7 @@
 import { type Message, message } from '../facts/message.ts'
 import { findConflicts } from './conflicts.ts'
 import { hiddenIn } from './hidden.ts'
-import { splitLines } from './lines.ts'
+import { type RawLine, splitLines } from './lines.ts'
 import { Outline } from './outline.ts'
 import type { Reading } from './reading.ts'
 import type { Tree } from './tree.ts'
@@ -18,15 +18,25 @@ export const MOST_MESSAGES = 1000
  */
 export function parse(file: string, text: string): Tree {
   if (text.length > LARGEST_FILE) return tooLarge(file, text)
+  const raw = splitLines(text)
+  const tape = tapeOptionsOf(file, text, raw)
+  const { lines, blocks, messages } = readLines({ file, text, tape, anchor: null }, raw)
+  return { file, text, lines, blocks, messages: asSaid(messages) }
+}
+
+/** A text read line by line, and all that is to be said of it, up to one more than the most. */
+export function readLines(
+  source: Omit<Reading, 'say' | 'isFull'>,
+  raw: readonly RawLine[],
+): Pick<Tree, 'lines' | 'blocks' | 'messages'> {
   const messages: Message[] = []
   const say = (said: Message): void => {
     if (messages.length <= MOST_MESSAGES) messages.push(said)
   }
-  const raw = splitLines(text)
   const isFull = (): boolean => messages.length > MOST_MESSAGES
-  const reading: Reading = { file, text, tape: tapeOptionsOf(file, text, raw), say, isFull }
+  const reading: Reading = { ...source, say, isFull }
   const outline = new Outline(reading)
-  const conflicts = findConflicts(text, raw)
+  const conflicts = findConflicts(source.text, raw)
   let next = 0
   for (const [index, line] of raw.entries()) {
     const conflict = conflicts[next]
@@ -36,8 +46,12 @@ export function parse(file: string, text: string): Tree {
     else outline.addUnread(line)
     if (conflict !== undefined && index === conflict.last) next += 1
   }
-  const { lines, blocks } = outline.finish()
-  return { file, text, lines, blocks, messages: folded(cut(messages)) }
+  return { ...outline.finish(), messages }
+}
+
+/** The messages of a file as they are said: not too many, and alike ones once. */
+export function asSaid(messages: readonly Message[]): readonly Message[] {
+  return folded(cut(messages))
 }
 
 /** As many figures without a unit are no slips but one cause: the units line. */

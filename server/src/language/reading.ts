@@ -1,3 +1,4 @@
+import { type Anchor, LiveSpan } from '../facts/live-span.ts'
 import { type Message, message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import type { TapeOptions } from '../units/tape.ts'
@@ -7,6 +8,8 @@ export interface Reading {
   readonly file: string
   readonly text: string
   readonly tape: TapeOptions
+  /** For a text that is a stretch of a file: where it lies in it. Null for a whole file. */
+  readonly anchor: Anchor | null
   /** Takes a message; false while the lines of an unreadable block are read in silence. */
   readonly say: (message: Message) => void
   /** So much is said already that nothing more is kept: what it takes to say more is spared. */
@@ -14,7 +17,8 @@ export interface Reading {
 }
 
 export function spanOf(reading: Reading, start: number, end: number): Span {
-  return { file: reading.file, start, end }
+  const { anchor, file } = reading
+  return anchor === null ? { file, start, end } : new LiveSpan(anchor, start, end)
 }
 
 /** The text of a stretch for a message: in one line, and not longer than can be taken in. */

@@ -19,7 +19,14 @@ export function tapeOptionsOf(file: string, text: string, lines: readonly RawLin
   if (line === undefined) return DEFAULT_TAPE_OPTIONS
   const base = line.head!.end
   const tokens = tokenize(text.slice(base, line.end), 'phrases')
-  const muted = { file, text, tape: DEFAULT_TAPE_OPTIONS, say: () => {}, isFull: () => true }
+  const muted = {
+    file,
+    text,
+    tape: DEFAULT_TAPE_OPTIONS,
+    anchor: null,
+    say: () => {},
+    isFull: () => true,
+  }
   return optionsFrom(readContent(entered, { base, tokens }, muted).phrases)
 }
 

@@ -94,11 +94,10 @@ function roomRing(scope: Scope, { room, outline, edges }: SurveyedRoom): Edge[] 
     const open = openEdge(scope, room, wall)
     return open ?? wallEdge(scope.said, room, wall)
   })
-  const recesses = room.recesses.map(({ label, span }) =>
-    plainEdge(scope.said, room, {
+  const recesses = room.recesses.map(({ label }, i) =>
+    plainEdge(scope.said, room, i, {
       label: `${label} of ${room.name.text}`,
       room: room.name.text,
-      span,
     }),
   )
   return edgesOf(outline, (i) => {
@@ -132,8 +131,8 @@ function openEdge(
 }
 
 function closetRing(scope: Scope, { room, closet }: ClosetOfRoom): Edge[] {
-  const span = room.room.recesses[closet.recess]!.span
-  const facts = plainEdge(scope.said, room.room, { label: closet.name, room: closet.name, span })
+  const place = { label: closet.name, room: closet.name }
+  const facts = plainEdge(scope.said, room.room, closet.recess, place)
   return edgesOf(closet.outline, () => facts)
 }
 

@@ -102,11 +102,12 @@ function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
   }
 }
 
-/** Any other edge of a room that is plain wall: a closet's. */
+/** Any other edge of a room that is plain wall: that of a recess, by its index in the room. */
 export function plainEdge(
   said: FloorSaid,
   room: Room,
-  place: { readonly label: string; readonly room: string; readonly span: Span },
+  recess: number,
+  place: { readonly label: string; readonly room: string },
 ): EdgeSettled {
   const kind = baseKind(room)
   return {
@@ -114,9 +115,10 @@ export function plainEdge(
     gap: gapAt(kind ?? 'base kept', null, said.productGap),
     trim: null,
     ...place,
+    span: room.recesses[recess]!.span,
     parts: false,
     // Two alcoves of a room may have one name.
-    wall: `${place.label} ${place.span.file} ${place.span.start}`,
+    wall: `recess ${recess} of ${room.name.key}`,
   }
 }
 

@@ -1,3 +1,4 @@
+import type { Shelf } from '../facts/kept.ts'
 import { type Message, message } from '../facts/message.ts'
 import { inOneGo, type Sliced } from '../facts/slices.ts'
 import type { Region } from '../geometry/point.ts'
@@ -5,7 +6,7 @@ import type { Floor, Job, Product } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
 import type { Nm } from '../units/length.ts'
 import { breachMessages } from './breach-messages.ts'
-import { crosswise, directionOf } from './direction.ts'
+import { crosswise, type Direction, directionOf } from './direction.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
 import { mirroredProblem, planSeenInMirror } from './hand.ts'
@@ -33,10 +34,15 @@ export interface ToLay {
 }
 
 /** One floor, laid: where it starts, its pieces, and what else was tried. */
-export interface LaidFloor {
+export interface LaidFloor extends Layout {
   readonly floor: Floor
   readonly product: Product
   readonly area: FloorArea
+  readonly messages: readonly Message[]
+}
+
+/** What of it does not tell where in the text anything stands. */
+export interface Layout {
   /** What the planks cover, in the frame of the run. */
   readonly net: Region
   readonly frame: Frame
@@ -55,8 +61,12 @@ export interface LaidFloor {
   readonly pattern: string
   readonly tried: number
   readonly alternatives: readonly Alternative[]
-  readonly messages: readonly Message[]
+  /** How far the line was moved by choice, and what for. */
+  readonly moved: Moved
 }
+
+/** Layouts of earlier runs by all that they were made from. */
+export type LayoutsKept = Shelf<string, Layout>
 
 /** What another way of setting out would come to. */
 export interface Alternative {
@@ -79,14 +89,47 @@ export function layFloor(input: ToLay): LaidFloor | null {
   return inOneGo(laying(input))
 }
 
-/** The same, pausing between the lines that are tried and every few milliseconds' worth of steps. */
-export function* laying(input: ToLay): Sliced<LaidFloor | null> {
+/**
+ * The same, pausing between the lines that are tried and every few milliseconds' worth of steps. A floor
+ * that is laid from the same as one before, wherever that stands in the text, has its layout.
+ */
+export function* laying(input: ToLay, kept?: LayoutsKept): Sliced<LaidFloor | null> {
   const { job, floor, product, area, survey } = input
   const rules = plankRules(job, product)
   if (takesTooManyPlanks(area, rules)) return null
   const direction = directionOf(floor, survey, area)
   if (hasTooManyPieces(area, direction.frame, rules)) return null
   const start = startOf({ floor, survey, area, laid: rules.laid }, direction.frame)
+  const set = { rules, direction, start }
+  const key = kept === undefined ? '' : madeFrom(input, set)
+  const layout = kept?.get(key) ?? (yield* layoutOf(input, set))
+  if (layout === null) return null
+  kept?.set(key, layout)
+  const messages = [
+    ...setOutMessages({ job, floor, direction, start, moved: layout.moved }),
+    ...breachMessages(layout.published, job.units, floor.span),
+  ]
+  return { ...layout, floor, product, area, messages }
+}
+
+/** A floor set out: the rules it is laid by, the way of its planks, and where they begin. */
+interface SetOut {
+  readonly rules: PlankRules
+  readonly direction: Direction
+  readonly start: Start
+}
+
+/** All that a layout is made from, but for where it stands in the text. */
+function madeFrom({ floor, product, area }: ToLay, setOut: SetOut): string {
+  const { rings, rooms, doorways } = area
+  const names = [floor.name.text, product.name.text]
+  return JSON.stringify([names, setOut, floor.shift, rings, rooms, doorways], (key, value) =>
+    key === 'span' ? undefined : value,
+  )
+}
+
+function* layoutOf(input: ToLay, { rules, direction, start }: SetOut): Sliced<Layout | null> {
+  const { floor, product, area } = input
   const ground = groundOf(area, start)
   if (ground === null) return null
   const ways: Way[] = []
@@ -104,9 +147,6 @@ export function* laying(input: ToLay): Sliced<LaidFloor | null> {
   const { trial, score } = search.best!
   const turned = yield* otherDirection(input, direction.frame, rules)
   return {
-    floor,
-    product,
-    area,
     net: ground.net,
     frame: start.frame,
     start,
@@ -120,10 +160,7 @@ export function* laying(input: ToLay): Sliced<LaidFloor | null> {
       ...ways.filter((way) => way !== chosen).map((way) => alternative(way, lineInWords(way))),
       ...turned,
     ],
-    messages: [
-      ...setOutMessages({ job, floor, direction, start, moved: movedFrom(ways[0]!, chosen) }),
-      ...breachMessages(published, job.units, floor.span),
-    ],
+    moved: movedFrom(ways[0]!, chosen),
   }
 }
 
