@@ -7,6 +7,7 @@ import { printLength } from '../units/print.ts'
 import type { Completion, CompletionKind } from './completion-item.ts'
 import { type Continued, continuations } from './continued.ts'
 import { type Filling, formInsert, formLabel } from './form-insert.ts'
+import { formSays } from './form-says.ts'
 import { type Insert, joined, READING, text } from './insert.ts'
 import { jobIndex } from './job-index.ts'
 import { unitMarks } from './length-marks.ts'
@@ -118,7 +119,7 @@ function phraseOffer(parts: readonly Part[], continued: Continued, place: Place)
   return {
     label,
     kind: 'phrase',
-    detail: `${place.word} line: ${formLabel(form)}.`,
+    detail: formSays(place.word, form.text) ?? `${place.word} takes this.`,
     insert: formInsert(parts, fillingOf(place, form)),
     span: spanOf(continued, place),
     filter: label,

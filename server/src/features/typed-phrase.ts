@@ -1,4 +1,5 @@
 import type { IToken } from 'chevrotain'
+import type { Form } from '../language/forms.ts'
 import { endOfToken, type Item, parsePhrases, type RawPhrase } from '../language/grammar.ts'
 import { matchForms } from '../language/match.ts'
 import { tokenize } from '../language/tokens.ts'
@@ -20,6 +21,8 @@ export interface TypedPhrase {
   readonly index: number
   /** The forms that the other phrases of the line fit. */
   readonly met: readonly string[]
+  /** The form that the phrase fits, what stands behind the cursor included; null for none. */
+  readonly form: Form | null
 }
 
 /** What is typed of the phrase at a cursor; null where the cursor stands in a comment. */
@@ -35,21 +38,16 @@ export function typedPhrase(
   const items = phrases[phrases.length - 1]!.map((item) => moved(item, rest.start))
   const index = phrases.length - 1
   const last = items[items.length - 1]
+  const forms = phrasesOf(soundTokens(tokenize(rest.text, 'phrases')) ?? []).map(
+    (phrase) => matchForms(phrase, entered.forms)?.form ?? null,
+  )
   return {
     items,
     isTouched: last?.end === offset,
     index,
-    met: formsMet(entered, rest, index),
+    met: forms.flatMap((form, i) => (form === null || i === index ? [] : [form.text])),
+    form: forms[index] ?? null,
   }
-}
-
-/** The forms of all phrases of the line but one. */
-function formsMet(entered: Entered, rest: RestOfLine, but: number): readonly string[] {
-  const phrases = phrasesOf(soundTokens(tokenize(rest.text, 'phrases')) ?? [])
-  return phrases.flatMap((items, index) => {
-    const match = index === but ? null : matchForms(items, entered.forms)
-    return match === null ? [] : [match.form.text]
-  })
 }
 
 function phrasesOf(tokens: readonly IToken[]): readonly RawPhrase[] {
@@ -69,9 +67,7 @@ function phrasesOf(tokens: readonly IToken[]): readonly RawPhrase[] {
 /** Without blanks; null where a comment stands among them. */
 function soundTokens(tokens: readonly IToken[]): readonly IToken[] | null {
   const kinds = tokens.map(({ tokenType }) => tokenType.name)
-  if (kinds.includes('comment')) {
-    return null
-  }
+  if (kinds.includes('comment')) return null
   return tokens.filter(({ tokenType }) => !['blank', 'stuck hash'].includes(tokenType.name))
 }
 
