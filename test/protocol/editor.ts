@@ -125,6 +125,11 @@ export class Editor {
     return this.#told.filter((frame) => frame.method === method).map(({ params }) => params as T)
   }
 
+  /** From here on only what is told anew counts. */
+  forget(): void {
+    this.#told.length = 0
+  }
+
   /** The first of what the server tells, now or later, that is the one. */
   async until<T>(method: string, isIt: (params: T) => boolean): Promise<T> {
     for (;;) {

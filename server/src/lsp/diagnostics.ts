@@ -2,11 +2,12 @@ import {
   type Diagnostic,
   type DiagnosticRelatedInformation,
   DiagnosticSeverity,
+  type Location,
 } from 'vscode-languageserver-protocol'
 import type { Message, Weight } from '../facts/message.ts'
+import type { Span } from '../facts/span.ts'
 import type { Abilities } from './abilities.ts'
-import type { OpenJob } from './open-job.ts'
-import { locationOf, type Places } from './ranges.ts'
+import type { Places } from './ranges.ts'
 
 /** More than this is no list that anybody reads; editors grow slow on it. */
 export const MOST = 1000
@@ -19,15 +20,17 @@ const SEVERITY: Readonly<Record<Weight, DiagnosticSeverity>> = {
   note: DiagnosticSeverity.Hint,
 }
 
+/** Finds a span of any file of the job; null for one of none of its files. */
+type Locate = (span: Span) => Location | null
+
 /** A message as the editor lists it. Its text is plain: no editor reads it as anything else. */
 export function diagnosticOf(
   message: Message,
-  job: OpenJob,
   places: Places,
-  abilities: Abilities,
+  locate: Locate,
+  { reference, relates }: Abilities,
 ): Diagnostic {
   const { code, weight, text, span } = message
-  const { reference, relates } = abilities
   return {
     range: places.range(span),
     severity: SEVERITY[weight],
@@ -35,13 +38,13 @@ export function diagnosticOf(
     code,
     message: text,
     ...(reference === null ? {} : { codeDescription: { href: `${reference}#${code}` } }),
-    ...(relates ? { relatedInformation: related(message, job) } : {}),
+    ...(relates ? { relatedInformation: related(message, locate) } : {}),
   }
 }
 
-function related({ related }: Message, job: OpenJob): DiagnosticRelatedInformation[] {
+function related({ related }: Message, locate: Locate): DiagnosticRelatedInformation[] {
   return related.flatMap(({ span, text }) => {
-    const location = locationOf(job, span)
+    const location = locate(span)
     return location === null ? [] : [{ location, message: text }]
   })
 }

@@ -11,10 +11,13 @@ export interface Sources {
   readonly surroundings: Surroundings
   /** Null where the client reads no files. */
   readonly askClient: AskClient | null
+  /** Files that are never counted, by canonical address: the program fell twice while at each. */
+  readonly onlyRead: ReadonlySet<string>
 }
 
 /** More files than this are no job but a circle of generated ones. */
 const MOST_FILES = 1000
+const NEVER_COUNTED = 'This file is not counted: the program stopped twice while working on it.'
 const TOO_MANY = `This job includes more than ${MOST_FILES} files, and this one was not read.`
 
 type Read = { readonly text: string } | { readonly absent: string }
@@ -41,13 +44,19 @@ export class JobTexts {
     const texts = new Map<string, string>()
     const absent = new Map<string, string>()
     for (const path of this.#paths) {
-      const open = this.#sources.documents.get(below(this.#folder, path))
-      const read = open === undefined ? this.#read.get(path) : { text: open.getText() }
+      const read = this.#known(path)
       if (read === undefined) continue
       if ('text' in read) texts.set(path, read.text)
       else absent.set(path, read.absent)
     }
     return { texts, absent }
+  }
+
+  #known(path: string): Read | undefined {
+    const uri = below(this.#folder, path)
+    if (this.#sources.onlyRead.has(uri)) return { absent: NEVER_COUNTED }
+    const open = this.#sources.documents.get(uri)
+    return open === undefined ? this.#read.get(path) : { text: open.getText() }
   }
 
   has(path: string): boolean {

@@ -51,14 +51,14 @@ export class Jobs {
   closed(uri: string): void {
     this.#owners.delete(uri)
     this.#clear()
-    for (const job of this.#jobs.values()) if (job.names(uri)) job.reread([uri])
+    for (const job of this.#jobs.values()) if (job.names(uri)) job.reread([uri], 0)
   }
 
   /** Files changed on the disk: each job that names some of them reads those again, once. */
-  reread(uris: readonly string[]): void {
+  reread(uris: readonly string[], pauseMs: number): void {
     for (const job of this.#jobs.values()) {
       const own = uris.filter((uri) => job.names(uri))
-      if (own.length > 0) job.reread(own)
+      if (own.length > 0) job.reread(own, pauseMs)
     }
     for (const uri of this.#owners.keys()) this.#assign(uri)
   }
@@ -87,8 +87,9 @@ export class Jobs {
     this.#clear()
   }
 
-  /** A root that was measured and does not reach the file after all. */
+  /** A root that is never counted, or was measured and does not reach the file after all. */
   #isDisowned(uri: string, root: string): boolean {
+    if (this.#sources.onlyRead.has(root)) return true
     const job = this.#jobs.get(root)
     return root !== uri && job !== undefined && job.measured !== null && job.view(uri) === null
   }

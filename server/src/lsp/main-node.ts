@@ -1,24 +1,36 @@
 import {
   createProtocolConnection,
+  ErrorCodes,
   IPCMessageReader,
   IPCMessageWriter,
-  StreamMessageReader,
+  type MessageReader,
+  type MessageWriter,
+  type ResponseMessage,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node'
+import { FrameReader } from './frame-reader.ts'
 import { inOrder } from './gate.ts'
 import { NODE_SURROUNDINGS } from './node-surroundings.ts'
 import { serve } from './server.ts'
 
+const NO_MESSAGE: ResponseMessage = {
+  jsonrpc: '2.0',
+  id: null,
+  error: { code: ErrorCodes.ParseError, message: 'This is no message.' },
+}
+
 // A process of its own: over the channel of the process that started it, else over standard input and
 // output, which then carry the protocol and nothing else.
 const isForked = process.argv.includes('--node-ipc')
-const reader = isForked ? new IPCMessageReader(process) : new StreamMessageReader(process.stdin)
-const writer = isForked ? new IPCMessageWriter(process) : new StreamMessageWriter(process.stdout)
+const writer: MessageWriter = isForked
+  ? new IPCMessageWriter(process)
+  : new StreamMessageWriter(process.stdout)
+const reader: MessageReader = isForked
+  ? new IPCMessageReader(process)
+  : new FrameReader(process.stdin, {
+      body: () => void writer.write(NO_MESSAGE),
+      stream: () => NODE_SURROUNDINGS.exit(1),
+    })
+const inTurn = inOrder(reader, (response) => void writer.write(response))
 
-serve(
-  createProtocolConnection(
-    inOrder(reader, (response) => void writer.write(response)),
-    writer,
-  ),
-  NODE_SURROUNDINGS,
-)
+serve(createProtocolConnection(inTurn, writer), NODE_SURROUNDINGS)

@@ -44,6 +44,7 @@ export class OpenJob implements Steps {
   #measured: Measured | null = null
   #counted: Compiled | null = null
   #said: readonly Message[] = []
+  #isReread = false
   #keysRest = true
   #callOff = () => {}
   #waiting: { readonly stage: 'measured' | 'counted'; readonly go: () => void }[] = []
@@ -91,6 +92,11 @@ export class OpenJob implements Steps {
     return path !== null && this.#texts.has(path)
   }
 
+  /** Whether a file that no editor holds moved since the last count. */
+  get isReread(): boolean {
+    return this.#isReread
+  }
+
   /** Texts moved; counting begins when nothing has moved for the pause. */
   touch(pauseMs: number): void {
     const { surroundings } = this.#sources
@@ -106,9 +112,10 @@ export class OpenJob implements Steps {
   }
 
   /** Files changed on the disk, and are read again. */
-  reread(uris: readonly string[]): void {
+  reread(uris: readonly string[], pauseMs: number): void {
     this.#texts.forget(uris.map((uri) => pathBelow(this.folder, uri) ?? ''))
-    this.touch(0)
+    this.touch(pauseMs)
+    this.#isReread = true
   }
 
   /** Resolves when the newest texts are so far; at once if they are, or if they never will be. */
@@ -190,6 +197,7 @@ export class OpenJob implements Steps {
     this.#steps = null
     this.#stage = 'done'
     this.#events.counted(this)
+    this.#isReread = false
     this.#release()
     return false
   }

@@ -19,6 +19,7 @@ import { Jobs } from './jobs.ts'
 import type { OpenJob } from './open-job.ts'
 import { PreviewFollower } from './preview-follower.ts'
 import { Publisher } from './publisher.ts'
+import { refreshOthers } from './refresh.ts'
 import { Schedule } from './schedule.ts'
 import type { Session } from './session.ts'
 import { tellStatus } from './statuses.ts'
@@ -31,10 +32,12 @@ export function openSession(
   surroundings: Surroundings,
   abilities: Abilities,
 ): Session {
+  const isOnlyRead = (uri: string) => abilities.onlyRead.has(uri)
   const documents: Documents = new Documents({
-    opened: (uri) => jobs.opened(uri),
-    changed: (uri) => jobs.changed(uri, abilities.pauseMs),
-    closed: (uri) => jobs.closed(uri),
+    opened: (uri) => (isOnlyRead(uri) ? publisher.showRead(uri) : jobs.opened(uri)),
+    changed: (uri) =>
+      isOnlyRead(uri) ? publisher.showRead(uri) : jobs.changed(uri, abilities.pauseMs),
+    closed: (uri) => (isOnlyRead(uri) ? publisher.dropRead(uri) : jobs.closed(uri)),
   })
   const sources = sourcesOf(connection, surroundings, abilities, documents)
   const workspace = new Workspace(sources, () => findFiles(connection, abilities))
@@ -48,7 +51,10 @@ export function openSession(
   }
   const jobs: Jobs = new Jobs(sources, schedule, workspace, {
     measured: moved,
-    counted: moved,
+    counted: (job: OpenJob) => {
+      moved(job)
+      refreshOthers(connection, abilities, documents, job)
+    },
     closed: (job: OpenJob) => {
       publisher.drop(job)
       preview.closed(job)
@@ -62,12 +68,12 @@ export function openSession(
 function sourcesOf(
   connection: ProtocolConnection,
   surroundings: Surroundings,
-  { readsFiles }: Abilities,
+  { readsFiles, onlyRead }: Abilities,
   documents: Documents,
 ): Sources {
   const ask = (file: { readonly uri: string; readonly limit: number }) =>
     connection.sendRequest<FileSent>(READ_FILE, file)
-  return { documents, surroundings, askClient: readsFiles ? ask : null }
+  return { documents, surroundings, askClient: readsFiles ? ask : null, onlyRead }
 }
 
 async function findFiles(
@@ -83,7 +89,7 @@ async function findFiles(
 
 function listen(
   connection: ProtocolConnection,
-  { watchesFiles }: Abilities,
+  { watchesFiles, pauseMs }: Abilities,
   { documents, workspace, jobs }: Pick<Session, 'documents' | 'workspace' | 'jobs'>,
 ): void {
   connection.onNotification(DidOpenTextDocumentNotification.type, (said) => documents.open(said))
@@ -99,7 +105,7 @@ function listen(
     const uris = (some: typeof changes) => some.map(({ uri }) => canonical(uri))
     const here = changes.filter((one) => !isGone(one))
     await workspace.changed(uris(here), uris(changes.filter(isGone)))
-    jobs.reread(uris(changes))
+    jobs.reread(uris(changes), pauseMs)
   })
 }
 

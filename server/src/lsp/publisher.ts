@@ -4,12 +4,14 @@ import {
   PublishDiagnosticsNotification,
 } from 'vscode-languageserver-protocol'
 import type { Message } from '../facts/message.ts'
+import type { Span } from '../facts/span.ts'
+import { parse } from '../language/parse.ts'
 import type { Abilities } from './abilities.ts'
 import { diagnosticOf, MOST } from './diagnostics.ts'
 import type { Documents } from './documents.ts'
 import { carried, type Late, lateIn } from './late-messages.ts'
 import type { OpenJob } from './open-job.ts'
-import { placesIn } from './ranges.ts'
+import { locationOf, placesIn } from './ranges.ts'
 
 /** Sends what is wrong with each file: of a file in several jobs, what any of them has to say. */
 export class Publisher {
@@ -19,6 +21,7 @@ export class Publisher {
   /** What each job has to say of each address that it reaches. */
   readonly #said = new Map<OpenJob, ReadonlyMap<string, readonly Diagnostic[]>>()
   readonly #late = new Map<OpenJob, Late>()
+  readonly #read = new Map<string, readonly Diagnostic[]>()
   /** Addresses that the editor shows something for. */
   readonly #shown = new Set<string>()
 
@@ -43,6 +46,22 @@ export class Publisher {
     for (const uri of before) this.#publish(uri)
   }
 
+  /** An open file that is never counted: only what its own lines have to say. */
+  showRead(uri: string): void {
+    const tree = parse(uri, this.#documents.get(uri)?.getText() ?? '')
+    const places = placesIn(tree)
+    const locate = ({ start, end }: Span) => ({ uri, range: places.range({ start, end }) })
+    this.#read.set(
+      uri,
+      tree.messages.map((one) => diagnosticOf(one, places, locate, this.#abilities)),
+    )
+    this.#publish(uri)
+  }
+
+  dropRead(uri: string): void {
+    if (this.#read.delete(uri)) this.#publish(uri)
+  }
+
   #diagnosticsOf(job: OpenJob): ReadonlyMap<string, readonly Diagnostic[]> {
     const byFile = Map.groupBy(this.#messagesOf(job), ({ span }) => span.file)
     const trees = job.measured?.trees ?? []
@@ -50,7 +69,8 @@ export class Publisher {
       trees.map((tree) => {
         const messages = (byFile.get(tree.file) ?? []).slice(0, MOST)
         const places = placesIn(tree)
-        const list = messages.map((one) => diagnosticOf(one, job, places, this.#abilities))
+        const locate = (span: Span) => locationOf(job, span)
+        const list = messages.map((one) => diagnosticOf(one, places, locate, this.#abilities))
         return [job.addressOf(tree.file), list]
       }),
     )
@@ -83,7 +103,8 @@ export class Publisher {
   /** What two jobs say alike is said once. */
   #all(uri: string): Diagnostic[] {
     const lists = [...this.#said.values()].flatMap((said) => said.get(uri) ?? [])
-    if (this.#said.size < 2) return [...lists]
+    lists.push(...(this.#read.get(uri) ?? []))
+    if (this.#said.size < 2) return lists
     const once = new Map(
       lists.map((one) => [JSON.stringify([one.range, one.code, one.message]), one]),
     )
