@@ -12,6 +12,8 @@ export interface Abilities {
   /** Diagnostics may name other places. */
   readonly relates: boolean
   readonly linksToDefinition: boolean
+  /** Help for a line may mark none of its parts. */
+  readonly marksNoPart: boolean
   readonly refreshesHints: boolean
   readonly refreshesLenses: boolean
   /** It can be asked to tell of files that change. */
@@ -36,6 +38,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     markdown: text?.hover?.contentFormat?.includes('markdown') === true,
     relates: text?.publishDiagnostics?.relatedInformation === true,
     linksToDefinition: text?.definition?.linkSupport === true,
+    marksNoPart: text?.signatureHelp?.signatureInformation?.noActiveParameterSupport === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     refreshesLenses: workspace?.codeLens?.refreshSupport === true,
     watchesFiles: workspace?.didChangeWatchedFiles?.dynamicRegistration === true,

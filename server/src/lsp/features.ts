@@ -1,14 +1,18 @@
 import { colouredWords } from './coloured-words.ts'
 import { completion } from './completion.ts'
+import { definition } from './definition.ts'
 import { drawing } from './drawing.ts'
 import type { Feature } from './feature.ts'
 import { folding } from './folding.ts'
 import { formatting } from './formatting.ts'
 import { hints } from './hints.ts'
+import { hover } from './hover.ts'
 import { lenses } from './lenses.ts'
+import { lineHelp } from './line-help.ts'
 import { links } from './links.ts'
 import { preview } from './preview.ts'
 import { readings } from './readings.ts'
+import { references } from './references.ts'
 import { selection } from './selection.ts'
 import { symbols } from './symbols.ts'
 
@@ -20,7 +24,11 @@ export const FEATURES: readonly Feature[] = [
   folding,
   formatting,
   hints,
+  hover,
   lenses,
+  definition,
+  lineHelp,
+  references,
   links,
   preview,
   readings,

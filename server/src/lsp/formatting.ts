@@ -1,18 +1,24 @@
 import {
   DocumentFormattingRequest,
+  type DocumentOnTypeFormattingParams,
+  DocumentOnTypeFormattingRequest,
   type DocumentRangeFormattingParams,
   DocumentRangeFormattingRequest,
   type TextEdit,
 } from 'vscode-languageserver-protocol'
+import { formatFile, formatRange, formatTyped } from '../features/format-lines.ts'
 import type { Edit } from '../features/view.ts'
-import { formatEdits } from '../language/format.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
 import type { Places } from './ranges.ts'
 
-/** One edit for each line that is not in the canonical form: all others keep their marks and folds. */
+/** Only lines that are not in the canonical form are touched, and never the one that is being typed. */
 export const formatting: Feature = {
-  offers: { documentFormattingProvider: true, documentRangeFormattingProvider: true },
+  offers: {
+    documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+  },
   listen(session) {
     session.connection.onRequest(
       DocumentFormattingRequest.type,
@@ -22,21 +28,30 @@ export const formatting: Feature = {
       DocumentRangeFormattingRequest.type,
       answering(session, 'measured', [], formattedWithin),
     )
+    session.connection.onRequest(
+      DocumentOnTypeFormattingRequest.type,
+      answering(session, 'measured', [], formattedTyped),
+    )
   },
 }
 
 function formatted({ view, places }: Seen): TextEdit[] {
-  return formatEdits(view.tree).map((edit) => textEdit(edit, places))
+  return formatFile(view.tree).map((edit) => textEdit(edit, places))
 }
 
 function formattedWithin(
   { view, places }: Seen,
   { range }: DocumentRangeFormattingParams,
 ): TextEdit[] {
-  const [start, end] = [places.offset(range.start), places.offset(range.end)]
-  return formatEdits(view.tree)
-    .filter(({ span }) => span.start <= end && start <= span.end)
-    .map((edit) => textEdit(edit, places))
+  const edits = formatRange(view.tree, places.offset(range.start), places.offset(range.end))
+  return edits.map((edit) => textEdit(edit, places))
+}
+
+function formattedTyped(
+  { view, places }: Seen,
+  { position }: DocumentOnTypeFormattingParams,
+): TextEdit[] {
+  return formatTyped(view.tree, places.offset(position)).map((edit) => textEdit(edit, places))
 }
 
 export function textEdit({ span, text }: Edit, places: Places): TextEdit {
