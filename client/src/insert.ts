@@ -11,3 +11,10 @@ export function snippet(insert: Insert): SnippetString {
   }
   return made
 }
+
+/** The same without the line end that it closes with. */
+export function withoutLineEnd(insert: Insert): Insert {
+  const last = insert[insert.length - 1]
+  if (last?.kind !== 'text') return insert
+  return [...insert.slice(0, -1), { kind: 'text', text: last.text.replace(/\n$/, '') }]
+}

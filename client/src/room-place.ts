@@ -8,15 +8,15 @@ export interface RoomPlace {
 
 /**
  * Below the block that the cursor's line is in, a blank line apart from it and from what follows; at
- * the start of an empty text. Lines count from 0; `lines` is never empty.
+ * the start of an empty text. The room comes without a line end of its own. Lines count from 0; there
+ * is always one.
  */
 export function roomPlace(lines: readonly string[], cursor: number): RoomPlace {
   const next = lines.findIndex((line, number) => number > cursor && opensBlock(line))
   const end = next < 0 ? lines.length : next
   const line = lines.slice(0, end).findLastIndex((line) => line.trim() !== '')
-  if (line < 0) return { line: end - 1, before: '', after: next < 0 ? '' : '\n' }
-  const blanks = end - line - 1
-  return { line, before: '\n\n', after: next >= 0 && blanks === 0 ? '\n' : '' }
+  const after = line === end - 1 ? '\n' : ''
+  return line < 0 ? { line: end - 1, before: '', after: '\n' } : { line, before: '\n\n', after }
 }
 
 /** A line in column one, remarks left out. */

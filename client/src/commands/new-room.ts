@@ -1,11 +1,12 @@
 import { window } from 'vscode'
+import { text } from '../../../server/src/features/insert.ts'
 import {
   FEWEST_WALLS,
   MOST_WALLS,
   roomSkeleton,
 } from '../../../server/src/features/room-skeleton.ts'
 import { floorEditor } from '../editors.ts'
-import { snippet } from '../insert.ts'
+import { snippet, withoutLineEnd } from '../insert.ts'
 import { roomPlace } from '../room-place.ts'
 import type { Command } from './command.ts'
 
@@ -24,11 +25,7 @@ export const NEW_ROOM: Command = {
       editor.selection.active.line,
     )
     const shown = await window.showTextDocument(document, { viewColumn: editor.viewColumn ?? 1 })
-    const insert = [
-      { kind: 'text', text: before } as const,
-      ...room,
-      { kind: 'text', text: after } as const,
-    ]
+    const insert = [text(before), ...withoutLineEnd(room), text(after)]
     await shown.insertSnippet(snippet(insert), document.lineAt(line).range.end, KEPT)
   },
 }
