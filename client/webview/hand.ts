@@ -1,0 +1,178 @@
+import type { Shape } from '../../server/src/report/scene.ts'
+import { visible } from '../../server/src/report/visible.ts'
+import type { Camera } from './camera.ts'
+import type { Drawing } from './drawing.ts'
+import type { Frame } from './frame.ts'
+import type { Marks } from './marks.ts'
+import { titleOf } from './title-of.ts'
+import { isAt, isStep, LEVELS, type Level, nextTo, type Step } from './walk.ts'
+
+const HINT = 'Choose a piece, wall or opening to go to its line.'
+
+/** Pixels that the drawing moves for one key. */
+const NUDGE = 60
+
+export interface HandParts {
+  readonly frame: Frame
+  readonly drawing: Drawing
+  readonly camera: Camera
+  readonly marks: Marks
+  /** Ids of all pieces in the order of laying. */
+  readonly laid: () => readonly string[]
+  /** A shape was chosen. */
+  readonly choose: (id: string) => void
+}
+
+/** Mouse and keys on the drawing. Only a key moves the focus, and only while the drawing has it. */
+export class Hand {
+  private readonly frame: Frame
+  private readonly drawing: Drawing
+  private readonly camera: Camera
+  private readonly marks: Marks
+  private readonly laid: HandParts['laid']
+  private readonly choose: HandParts['choose']
+  /** The shape that the arrow keys were on last. */
+  private at: string | null = null
+
+  constructor({ frame, drawing, camera, marks, laid, choose }: HandParts) {
+    this.frame = frame
+    this.drawing = drawing
+    this.camera = camera
+    this.marks = marks
+    this.laid = laid
+    this.choose = choose
+  }
+
+  listen(): void {
+    const { frame, camera } = this
+    this.say('')
+    const { plan } = frame
+    plan.addEventListener('click', (event) => this.click(event))
+    plan.addEventListener('pointermove', (event) => this.say(this.titleAt(event)))
+    plan.addEventListener('pointerleave', () => this.say(''))
+    plan.addEventListener('keydown', (event) => this.key(event))
+    plan.addEventListener('focusin', () =>
+      this.marks.set('focused', this.at === null ? [] : [this.at]),
+    )
+    plan.addEventListener('focusout', () => this.marks.set('focused', []))
+    frame.nearer.onclick = () => camera.nearer()
+    frame.further.onclick = () => camera.further()
+    frame.fit.onclick = () => camera.fit()
+  }
+
+  private click(event: MouseEvent): void {
+    const id = idOf(event.target)
+    if (id !== null) this.choose(id)
+  }
+
+  private titleAt(event: Event): string {
+    const id = idOf(event.target)
+    const shape = id === null ? null : this.drawing.shapes.item(id)
+    return shape === null ? '' : titleOf(shape)
+  }
+
+  private say(text: string): void {
+    const shape = this.at === null ? null : this.drawing.shapes.item(this.at)
+    const stays = this.frame.plan.contains(document.activeElement) && shape ? titleOf(shape) : HINT
+    this.frame.said.textContent = visible(text === '' ? stays : text)
+  }
+
+  private key(event: KeyboardEvent): void {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    if (!this.did(event)) return
+    event.preventDefault()
+    event.stopPropagation()
+  }
+
+  private did({ key, shiftKey }: KeyboardEvent): boolean {
+    if (isStep(key)) return shiftKey ? this.pan(key) : this.step(key)
+    switch (key) {
+      case '+':
+      case '=':
+        this.camera.nearer()
+        return true
+      case '-':
+        this.camera.further()
+        return true
+      case '0':
+        this.camera.fit()
+        return true
+      case 'Enter':
+      case ' ':
+        if (this.at !== null) this.choose(this.at)
+        return this.at !== null
+      case 'Escape':
+        return this.leave()
+      case 'Home':
+      case 'End':
+        return this.focus(this.there().at(key === 'Home' ? 0 : -1) ?? null)
+      case 'PageUp':
+      case 'PageDown':
+        return this.turn(key === 'PageUp' ? -1 : 1)
+      default:
+        return false
+    }
+  }
+
+  private pan(key: Step): true {
+    const x = key === 'ArrowLeft' ? NUDGE : key === 'ArrowRight' ? -NUDGE : 0
+    const y = key === 'ArrowUp' ? NUDGE : key === 'ArrowDown' ? -NUDGE : 0
+    this.camera.pan(x, y)
+    return true
+  }
+
+  private step(key: Step): boolean {
+    const shapes = this.there()
+    const from = shapes.find(({ id }) => id === this.at)
+    return this.focus(from === undefined ? (shapes[0] ?? null) : nextTo(from, key, shapes))
+  }
+
+  /** To rooms, walls or pieces: to the first that there are. */
+  private turn(by: 1 | -1): boolean {
+    const at = LEVELS.indexOf(this.level())
+    const level = LEVELS[at + by]
+    if (level === undefined) return true
+    this.frame.level.value = level
+    return this.focus(this.there()[0] ?? null)
+  }
+
+  private level(): Level {
+    return LEVELS.find((level) => level === this.frame.level.value) ?? 'pieces'
+  }
+
+  /** What the arrow keys move over: pieces in the order of laying, others in that of the drawing. */
+  private there(): readonly Shape[] {
+    const level = this.level()
+    const { shapes } = this.drawing
+    if (level === 'pieces') return this.laid().flatMap((id) => shapes.item(id) ?? [])
+    return shapes.inOrder().filter((shape) => isAt(level, shape))
+  }
+
+  private focus(shape: Shape | null): true {
+    const element = shape === null ? null : this.drawing.shapes.element(shape.id)
+    if (shape === null || element === null) return true
+    this.at = shape.id
+    element.setAttribute('tabindex', '-1')
+    element.setAttribute('role', 'button')
+    element.setAttribute('aria-label', visible(titleOf(shape)))
+    element.focus({ preventScroll: true })
+    this.marks.set('focused', [shape.id])
+    this.camera.reveal(element)
+    this.say('')
+    return true
+  }
+
+  private leave(): true {
+    this.at = null
+    this.marks.set('focused', [])
+    this.frame.plan.focus({ preventScroll: true })
+    this.say('')
+    return true
+  }
+}
+
+/** The shape that a part of the drawing belongs to. */
+function idOf(target: EventTarget | null): string | null {
+  const group = target instanceof Element ? target.closest('[data-id]') : null
+  return group?.getAttribute('data-id') ?? null
+}

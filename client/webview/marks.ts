@@ -1,0 +1,43 @@
+import type { Drawing } from './drawing.ts'
+import { svg } from './elements.ts'
+
+/** Why a shape stands out: the cursor is on its line, it was pointed at in a list, it has the focus. */
+export type Why = 'lit' | 'shown' | 'focused'
+
+/** Beyond these the rest of a long list of shapes adds nothing that the eye could follow. */
+const MOST = 400
+
+/** Shapes that stand out, drawn a second time over all others so that no neighbour hides their edge. */
+export class Marks {
+  private readonly drawing: Drawing
+  private readonly layer = svg('g', { class: 'marks', 'aria-hidden': 'true' })
+  private readonly ids = new Map<Why, readonly string[]>()
+
+  constructor(drawing: Drawing) {
+    this.drawing = drawing
+    drawing.world.append(this.layer)
+  }
+
+  set(why: Why, ids: readonly string[]): void {
+    this.ids.set(why, ids.slice(0, MOST))
+    this.draw()
+  }
+
+  /** Once more, where what they stand for may have changed. */
+  draw(): void {
+    const all = (['shown', 'lit', 'focused'] as const).flatMap((why) =>
+      (this.ids.get(why) ?? []).flatMap((id) => this.copy(id, why)),
+    )
+    this.layer.replaceChildren(...all)
+  }
+
+  private copy(id: string, why: Why): SVGElement[] {
+    const element = this.drawing.shapes.element(id)
+    if (element === null) return []
+    const copy = element.cloneNode(true) as SVGElement
+    for (const name of ['data-id', 'tabindex', 'role', 'aria-label']) copy.removeAttribute(name)
+    for (const part of copy.querySelectorAll('title, .felt')) part.remove()
+    copy.classList.add(why)
+    return [copy]
+  }
+}

@@ -1,0 +1,24 @@
+import type { PictureState } from '../../server/src/features/picture.ts'
+import type { Shape } from '../../server/src/report/scene.ts'
+
+/** What is said of a picture that is not simply right. */
+export const STATES: Readonly<Record<PictureState, string>> = {
+  measuring: 'No floor to lay yet',
+  counting: 'Counting; planks are those of before',
+  counted: '',
+  open: 'Not final',
+  old: 'Old drawing: a line of the text cannot be read just now',
+}
+
+/** The drawing for those who do not see it: its rooms, and how much there is to lay. */
+export function inWords(shapes: readonly Shape[]): string {
+  const rooms = shapes.flatMap((shape) => (shape.kind === 'room' ? [shape.title] : []))
+  const pieces = shapes.filter(({ kind }) => kind === 'piece').length
+  const half = shapes.filter(({ kind }) => kind === 'sketch wall').length
+  return [
+    rooms.length === 0 ? 'No room is measured yet.' : `Rooms: ${rooms.join('; ')}.`,
+    ...(half === 0 ? [] : [`A room is being read: ${half} of its walls are drawn.`]),
+    ...(pieces === 0 ? [] : [`${pieces} pieces are laid.`]),
+    'Arrow keys go from one to the next, Enter goes to its line.',
+  ].join(' ')
+}
