@@ -4,6 +4,7 @@ import { parseAst } from 'vitest/node'
 
 export const HOME = join(import.meta.dirname, '../..')
 const SERVER = 'server/src'
+const CLIENT = 'client'
 
 /** A source file as a tree, so that a rule looks at code and never at comments or texts. */
 export interface Source {
@@ -31,14 +32,23 @@ export function filesBelow(folder: string): string[] {
 }
 
 export function readServer(): Source[] {
-  return filesBelow(SERVER)
-    .filter((path) => path.endsWith('.ts'))
-    .map(readSource)
+  return readBelow(SERVER)
 }
 
-function readSource(path: string): Source {
+/** The extension's own part: its folders are `src`, `webview` and `build`. */
+export function readClient(): Source[] {
+  return readBelow(CLIENT)
+}
+
+function readBelow(top: string): Source[] {
+  return filesBelow(top)
+    .filter((path) => path.endsWith('.ts'))
+    .map((path) => readSource(path, top))
+}
+
+function readSource(path: string, top: string): Source {
   const text = readFileSync(join(HOME, path), 'utf8')
-  const [folder = ''] = path.slice(SERVER.length + 1).split('/')
+  const [folder = ''] = path.slice(top.length + 1).split('/')
   return { path, folder, text, nodes: nodesOf(text) }
 }
 
