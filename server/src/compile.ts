@@ -1,7 +1,7 @@
 import { Shelf } from './facts/kept.ts'
 import type { Message } from './facts/message.ts'
 import type { Sliced } from './facts/slices.ts'
-import { bind } from './job/bind.ts'
+import { bind, type JobKept } from './job/bind.ts'
 import { notRead, reach } from './job/includes.ts'
 import type { Floor, Job } from './job/job.ts'
 import { settle } from './job/settle.ts'
@@ -13,7 +13,7 @@ import { type LaidFloor, type LayoutsKept, laying, notLaid } from './layout/lay.
 import type { Compiled, Measured } from './report/compiled.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
-import { survey as surveyRooms } from './survey/survey-job.ts'
+import { type SurveyKept, survey as surveyRooms } from './survey/survey-job.ts'
 import { afterMore, takeoff as count } from './takeoff/count.ts'
 import { unmetExpectations } from './takeoff/expectations.ts'
 import type { Takeoff } from './takeoff/takeoff.ts'
@@ -35,17 +35,34 @@ export type Progress =
  * move, and puts in what it works out. The result is the same with any or none.
  */
 export interface Kept {
+  /** Begins the next version: what the last few had no use for goes. */
+  readonly turn: () => void
   readonly files: Shelf<string, LiveFile>
+  readonly job: JobKept
+  readonly survey: SurveyKept
   readonly layouts: LayoutsKept
 }
 
 export function newKept(): Kept {
-  return { files: new Shelf(), layouts: new Shelf() }
-}
-
-/** Begins the next version: what the last few had no use for goes. */
-function turn(kept: Kept): void {
-  for (const shelf of Object.values(kept)) shelf.turn()
+  const shelves: { readonly turn: () => void }[] = []
+  const shelf = <Key, Value>(): Shelf<Key, Value> => {
+    const made = new Shelf<Key, Value>()
+    shelves.push(made)
+    return made
+  }
+  return {
+    turn: () => {
+      for (const made of shelves) made.turn()
+    },
+    files: shelf(),
+    job: {
+      rooms: { says: shelf(), outlines: shelf(), rooms: shelf() },
+      products: shelf(),
+      floors: shelf(),
+    },
+    survey: { plans: shelf(), rooms: shelf(), doorways: shelf() },
+    layouts: shelf(),
+  }
 }
 
 /**
@@ -78,14 +95,14 @@ export function* compiling(
   absent: ReadonlyMap<string, string> = new Map(),
   kept?: Kept,
 ): Generator<Progress, Compiled | Missing> {
-  if (kept !== undefined) turn(kept)
+  kept?.turn()
   const parsed = [...texts].map(([file, text]) => treeOf(file, text, kept))
   const { trees, missing, messages: includes } = reach(parsed, root)
   const wanted = missing.filter((include) => !absent.has(include.path))
   if (wanted.length > 0) return { missing: [...new Set(wanted.map((include) => include.path))] }
 
-  const { job, messages: bound } = bind(trees, root)
-  const survey = surveyRooms(job)
+  const { job, messages: bound } = bind(trees, root, kept?.job)
+  const survey = surveyRooms(job, kept?.survey)
   const early = [
     ...trees.flatMap((tree) => tree.messages),
     ...includes,

@@ -8,7 +8,16 @@ import { said } from './sentence.ts'
 export type Layable = ReadonlyMap<string, { readonly name: Name }>
 
 /** Where each room is laid: a room lies in one floor only. */
-export type LaidIn = Map<string, { readonly floor: Name; readonly room: Name }>
+export interface LaidIn {
+  readonly get: (key: string) => LaidPlace | undefined
+  readonly set: (key: string, place: LaidPlace) => unknown
+}
+
+/** The floor that a room is laid in, and the room's name on its list. */
+interface LaidPlace {
+  readonly floor: Name
+  readonly room: Name
+}
 
 export interface RoomsListed {
   readonly rooms: readonly Name[]
@@ -43,12 +52,7 @@ export function roomsListed(
   return { rooms, whole: rooms.length === listed.length }
 }
 
-function laidTwice(
-  name: Name,
-  before: { readonly floor: Name; readonly room: Name },
-  floor: Name,
-  binding: Binding,
-): Message {
+function laidTwice(name: Name, before: LaidPlace, floor: Name, binding: Binding): Message {
   const where = before.floor.key === floor.key ? 'this floor' : `floor ${before.floor.text}`
   const text = `${name.text} is already laid in ${where}, on ${binding.place(before.room.span, name.span)}. A room lies in one floor; take it off one of the lists.`
   const related = [{ span: before.room.span, text: 'It was first listed here.' }]

@@ -2,7 +2,9 @@ import type { Block } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { type FloorsAround, floorOf } from './floor.ts'
 import type { Floor } from './job.ts'
+import { allLines } from './lines.ts'
 import { directory, type Named } from './names.ts'
+import { type BlocksKept, boundAgain, type Notes, noting } from './notes.ts'
 import type { BoundProducts } from './products.ts'
 import type { BoundRooms } from './rooms.ts'
 
@@ -12,6 +14,7 @@ export function bindFloors(
   rooms: BoundRooms,
   products: BoundProducts,
   binding: Binding,
+  kept?: FloorsKept,
 ): readonly Floor[] {
   const named = blocks.flatMap((block) =>
     block.word === 'floor' && block.name !== null ? [{ block, name: block.name }] : [],
@@ -23,7 +26,69 @@ export function bindFloors(
     laidIn: new Map(),
     products: products.declared,
   }
-  return [...directory('floor', named, binding).values()].map(({ block, name }) =>
-    floorOf(block, name, around, binding),
+  return [...directory('floor', named, binding).values()].map(({ block, name }) => {
+    const now = { binding, around }
+    const given = kept === undefined ? [] : namesIn(block).flatMap((key) => meant(key, around))
+    return boundAgain(kept, block, { given, now }, (notes) =>
+      notes === null
+        ? floorOf(block, name, around, binding)
+        : floorOf(
+            block,
+            name,
+            notedAround(notes, now),
+            noting(notes, now, (then) => then.binding),
+          ),
+    )
+  })
+}
+
+/** The job around a floor while it is bound. */
+interface FloorAround {
+  readonly binding: Binding
+  readonly around: FloorsAround
+}
+
+/** Floors of earlier runs. */
+export type FloorsKept = BlocksKept<FloorAround, Floor>
+
+/** The keys of all names that a floor's lines hold. */
+function namesIn(block: Block): readonly string[] {
+  return allLines(block.under).flatMap(({ phrases }) =>
+    phrases.flatMap(({ names }) => names.map(({ key }) => key)),
   )
+}
+
+/** All that a name may mean to a floor: what its lines look up, they look up by such names. */
+function meant(key: string, { known, house, laidIn, products }: FloorsAround): readonly unknown[] {
+  return [
+    known.outlines.get(key),
+    house.rooms.get(key),
+    house.closets.get(key)?.recess,
+    laidIn.get(key)?.room,
+    products.has(key),
+  ]
+}
+
+/** What a floor does to the job around it is noted; where a name is no room's, it is bound anew. */
+function notedAround(notes: Notes<FloorAround>, now: FloorAround): FloorsAround {
+  const { around } = now
+  const { known, laidIn } = around
+  return {
+    ...around,
+    known: {
+      ...known,
+      isLost: (key) => {
+        notes.spoil()
+        return known.isLost(key)
+      },
+      named: {
+        has: (key) => known.named.has(key),
+        add: (key) => notes.step(now, (then) => then.around.known.named.add(key)),
+      },
+    },
+    laidIn: {
+      get: (key) => laidIn.get(key),
+      set: (key, place) => notes.step(now, (then) => then.around.laidIn.set(key, place)),
+    },
+  }
 }

@@ -2,6 +2,7 @@ import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Product } from './job.ts'
 import { directory, type Named } from './names.ts'
+import { type BlocksKept, boundAgain, noting } from './notes.ts'
 import { nameOf } from './phrases.ts'
 import { productOf } from './product.ts'
 
@@ -11,8 +12,15 @@ export interface BoundProducts {
   readonly products: readonly Product[]
 }
 
+/** Products of earlier runs. */
+export type ProductsKept = BlocksKept<Binding, Product | null>
+
 /** Binds all products. What one of them lacks holds nothing up unless a floor is laid with it. */
-export function bindProducts(blocks: readonly Block[], binding: Binding): BoundProducts {
+export function bindProducts(
+  blocks: readonly Block[],
+  binding: Binding,
+  kept?: ProductsKept,
+): BoundProducts {
   const named = blocks.flatMap((block) =>
     block.word === 'product' && block.name !== null ? [{ block, name: block.name }] : [],
   )
@@ -20,7 +28,17 @@ export function bindProducts(blocks: readonly Block[], binding: Binding): BoundP
   const laid = laidProducts(blocks)
   const products = [...declared].flatMap(([key, { block, name }]) => {
     const isUsed = laid === null || laid.has(key)
-    return productOf(block, name, isUsed, binding) ?? []
+    const before = { given: [isUsed], now: binding }
+    return (
+      boundAgain(kept, block, before, (notes) =>
+        productOf(
+          block,
+          name,
+          isUsed,
+          noting(notes, binding, (now) => now),
+        ),
+      ) ?? []
+    )
   })
   return { declared, products }
 }

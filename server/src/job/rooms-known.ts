@@ -14,7 +14,7 @@ export interface RoomsKnown {
   readonly isLost: (key: string) => boolean
   readonly unknown: UnknownRooms
   /** Keys of the rooms that some line names. */
-  readonly named: Set<string>
+  readonly named: { readonly has: (key: string) => boolean; readonly add: (key: string) => unknown }
 }
 
 /** The walls of the room that a name means; null, with a message, for none. */
@@ -28,9 +28,14 @@ export function outlineNamed(rooms: RoomsKnown, name: Name): Outline | null {
 /** Whether a name is a room's or the outside; says so when it is neither. */
 export function isRoom(rooms: RoomsKnown, name: Name): boolean {
   rooms.named.add(name.key)
-  if (name.key === 'outside' || rooms.outlines.has(name.key)) return true
+  if (isKnown(rooms, name)) return true
   sayNoRoom(rooms, name)
   return false
+}
+
+/** A room of the job, or the outside. */
+export function isKnown({ outlines }: RoomsKnown, { key }: Name): boolean {
+  return key === 'outside' || outlines.has(key)
 }
 
 /** Says what names are no room's, now that every line was read. */

@@ -1,12 +1,21 @@
+import { asBefore, type Shelf } from '../facts/kept.ts'
 import type { Block, Entry, Name, Tree } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './file-lines.ts'
 import type { BaseSaid, Room } from './job.ts'
 import { lostNames } from './lost-names.ts'
 import { directory } from './names.ts'
+import { type BlocksKept, boundAgain, type Notes, noting } from './notes.ts'
 import { type Outline, outlineOf } from './outline.ts'
-import { roomOf } from './room.ts'
-import { type Closet, closetsOf, isRoom, outlineNamed, type RoomsKnown } from './rooms-known.ts'
+import { type Around, roomOf } from './room.ts'
+import {
+  type Closet,
+  closetsOf,
+  isKnown,
+  isRoom,
+  outlineNamed,
+  type RoomsKnown,
+} from './rooms-known.ts'
 import { openUnknownRooms } from './unknown-rooms.ts'
 import { tapeAfter, touchingBase } from './worth.ts'
 
@@ -18,6 +27,19 @@ export interface BoundRooms {
   readonly closets: ReadonlyMap<string, Closet>
 }
 
+/** The job around a room while its second half is bound. */
+interface RoomAround {
+  readonly binding: Binding
+  readonly known: RoomsKnown
+}
+
+/** Rooms of earlier runs, and what their files said for them. */
+export interface RoomsKept {
+  readonly says: Shelf<string, FileSays>
+  readonly outlines: BlocksKept<Binding, ReturnType<typeof begun>>
+  readonly rooms: BlocksKept<RoomAround, Room>
+}
+
 /** A room's block and what the lines of its file say for it. */
 interface Declared {
   readonly name: Name
@@ -26,37 +48,81 @@ interface Declared {
 }
 
 /** Binds all rooms: first the walls of each, for others may name them, then everything else. */
-export function bindRooms(files: readonly Tree[], binding: Binding): BoundRooms {
-  const declared = directory('room', roomBlocks(files, binding), binding)
+export function bindRooms(files: readonly Tree[], binding: Binding, kept?: RoomsKept): BoundRooms {
+  const declared = directory('room', roomBlocks(files, binding, kept), binding)
   const outlines = new Map<string, Outline>()
   const bases = new Map<string, BaseSaid | null>()
   for (const [key, { block, name, says }] of declared) {
-    const base = baseAfter(says.base, roomLine(block, 'base', binding), binding)
-    const tape = tapeAfter(says.tape, roomLine(block, 'tape', binding), binding)
+    const before = { given: [says], now: binding }
+    const { base, outline } = boundAgain(kept?.outlines, block, before, (notes) =>
+      begun(
+        block,
+        name,
+        says,
+        noting(notes, binding, (now) => now),
+      ),
+    )
     bases.set(key, base)
-    outlines.set(key, outlineOf(block, name, touchingBase(tape, base), binding))
+    outlines.set(key, outline)
   }
   const unknown = openUnknownRooms(binding)
   const known: RoomsKnown = { outlines, isLost: lostNames(files), unknown, named: new Set() }
   const rooms = [...outlines].map(([key, outline]) => {
-    const { says } = declared.get(key)!
-    const around = {
-      thickness: says.thickness,
-      isRoom: (name: Name) => isRoom(known, name),
-      outline: (name: Name) => outlineNamed(known, name),
-      base: bases.get(key)!,
-    }
-    return roomOf(outline, around, binding)
+    const { says, block } = declared.get(key)!
+    const base = bases.get(key)!
+    const before = { given: [outline, says], now: { binding, known } }
+    return boundAgain(kept?.rooms, block, before, (notes) => {
+      const around = { thickness: says.thickness, base, ...roomsBeyond(notes, before.now) }
+      return roomOf(
+        outline,
+        around,
+        noting(notes, before.now, (now) => now.binding),
+      )
+    })
   })
   const byName = new Map(rooms.map((room) => [room.name.key, room]))
   return { rooms, known, byName, closets: closetsOf(rooms, binding) }
 }
 
+/** The first half of a room: the base and the tape in force, and its walls. */
+function begun(block: Block, name: Name, says: FileSays, binding: Binding) {
+  const base = baseAfter(says.base, roomLine(block, 'base', binding), binding)
+  const tape = tapeAfter(says.tape, roomLine(block, 'tape', binding), binding)
+  return { base, outline: outlineOf(block, name, touchingBase(tape, base), binding) }
+}
+
+/** How a room's lines look up others; noted as far as they find them. */
+function roomsBeyond(
+  notes: Notes<RoomAround> | null,
+  now: RoomAround,
+): Pick<Around, 'isRoom' | 'outline'> {
+  const { known } = now
+  const isThere = (name: Name) => isRoom(known, name)
+  const wallsOf = (name: Name) => outlineNamed(known, name)
+  if (notes === null) return { isRoom: isThere, outline: wallsOf }
+  const noted =
+    <T>(question: (now: RoomAround, name: Name) => unknown, look: (name: Name) => T) =>
+    (name: Name): T => {
+      if (!isKnown(known, name)) notes.spoil()
+      notes.ask(now, (then) => question(then, name))
+      notes.step(now, (then) => then.known.named.add(name.key))
+      return look(name)
+    }
+  return {
+    isRoom: noted((then, name) => isKnown(then.known, name), isThere),
+    outline: noted((then, { key }) => then.known.outlines.get(key), wallsOf),
+  }
+}
+
 /** A file says for its own rooms what it says; where it is silent the root speaks. */
-function roomBlocks(files: readonly Tree[], binding: Binding): readonly Declared[] {
+function roomBlocks(
+  files: readonly Tree[],
+  binding: Binding,
+  kept: RoomsKept | undefined,
+): readonly Declared[] {
   let root = NOTHING_SAID
   return files.flatMap((tree, index) => {
-    const says = fileSays(tree, root, binding)
+    const says = asBefore(kept?.says, tree.file, fileSays(tree, root, binding))
     if (index === 0) root = says
     return tree.blocks.flatMap((block) =>
       block.word === 'room' && block.name !== null ? [{ name: block.name, block, says }] : [],

@@ -11,7 +11,7 @@ import { throughAt } from './through.ts'
 import { dot, meet, minus, plus, times, toPoint, type Vector } from './vector.ts'
 import { type WallFrame, wallFrame } from './wall-frame.ts'
 
-interface Around {
+export interface Around {
   readonly plans: readonly RoomPlan[]
   readonly placing: Placing
   readonly style: UnitStyle

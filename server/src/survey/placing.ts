@@ -1,9 +1,8 @@
 import type { Point } from '../geometry/point.ts'
-import { boxOf } from '../geometry/ring.ts'
 import { NM_PER_M } from '../units/length.ts'
 import { leastFirst } from './least-first.ts'
 import type { Pair } from './pairing.ts'
-import { moved, type RoomPlan } from './room-plan.ts'
+import type { RoomPlan } from './room-plan.ts'
 import { throughAt } from './through.ts'
 import { minus, plus, times, toPoint, type Vector } from './vector.ts'
 
@@ -105,13 +104,10 @@ function setApart(
   const west: number[] = new Array(count).fill(Infinity)
   const east: number[] = new Array(count).fill(-Infinity)
   plans.forEach((plan, i) => {
-    const rings = [plan.outline.points, ...plan.closets.map((closet) => closet.outline)]
-    const points = rings.flatMap((ring) => moved(ring, moves[i]!))
-    if (points.length === 0) return
-    const box = boxOf(points)
+    if (plan.box === null) return
     const network = networks[i]!
-    west[network] = Math.min(west[network]!, box.west)
-    east[network] = Math.max(east[network]!, box.east)
+    west[network] = Math.min(west[network]!, plan.box.west + moves[i]!.x)
+    east[network] = Math.max(east[network]!, plan.box.east + moves[i]!.x)
   })
   const shifts = shiftsOf(west, east)
   return moves.map(({ x, y }, i) => ({ x: x + shifts[networks[i]!]!, y }))

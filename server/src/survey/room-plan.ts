@@ -1,5 +1,6 @@
 import type { Message } from '../facts/message.ts'
 import type { Point, Ring } from '../geometry/point.ts'
+import { type Box, boxOf } from '../geometry/ring.ts'
 import type { UnitStyle } from '../units/length.ts'
 import { closetOf } from './closets.ts'
 import { type Face, facesOf } from './faces.ts'
@@ -17,6 +18,8 @@ export interface RoomPlan {
   readonly closets: readonly SurveyedCloset[]
   readonly obstacles: readonly SurveyedObstacle[]
   readonly faces: readonly Face[]
+  /** Around the room and its closets; null while it has no outline. */
+  readonly box: Box | null
   readonly messages: readonly Message[]
 }
 
@@ -24,29 +27,35 @@ export interface RoomPlan {
 export function planOf(shape: Shape, style: UnitStyle): RoomPlan {
   const messages: Message[] = [...shape.messages]
   const say = (message: Message) => messages.push(message)
-  const nothing = { points: [], edges: [] }
-  if (shape.status !== 'measured') {
-    return { shape, outline: nothing, closets: [], obstacles: [], faces: [], messages }
-  }
+  if (shape.status !== 'measured') return withoutOutline(shape, messages)
   const places = placesOf(shape, style, say)
   const outline = outlineOf(shape, places, style, say)
   if (outline === null) {
     const broken: Shape = { ...shape, status: 'broken', corners: [], walls: [] }
-    return { shape: broken, outline: nothing, closets: [], obstacles: [], faces: [], messages }
+    return withoutOutline(broken, messages)
   }
   const sayLying = isDisputed(shape) ? () => {} : say
   const hearths = places.recesses.flatMap((place) =>
     hearthOf(shape, place, outline.points, sayLying),
   )
   const others = obstaclesOf(shape, outline.points, hearths, sayLying)
+  const closets = places.recesses.flatMap((place) =>
+    closetOf(place, shape.plane.inset, { style, say }),
+  )
   return {
     shape,
     outline,
-    closets: places.recesses.flatMap((place) => closetOf(place, shape.plane.inset, { style, say })),
+    closets,
     obstacles: [...hearths, ...others],
     faces: facesOf(places),
+    box: boxOf([...outline.points, ...closets.flatMap((closet) => closet.outline)]),
     messages,
   }
+}
+
+function withoutOutline(shape: Shape, messages: readonly Message[]): RoomPlan {
+  const outline = { points: [], edges: [] }
+  return { shape, outline, closets: [], obstacles: [], faces: [], box: null, messages }
 }
 
 /** A ring moved by whole nanometres. */

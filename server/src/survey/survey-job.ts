@@ -1,7 +1,9 @@
+import { type Made, madeAgain, type Shelf } from '../facts/kept.ts'
 import type { Message } from '../facts/message.ts'
-import type { Job } from '../job/job.ts'
+import type { Job, Room } from '../job/job.ts'
 import { checkMessages } from './check-messages.ts'
-import { doorwayOf } from './doorways.ts'
+import { type Around, doorwayOf } from './doorways.ts'
+import type { Face } from './faces.ts'
 import { loopsOf } from './loops.ts'
 import { type Lying, overlapMessages } from './overlaps.ts'
 import { type Pair, pairDoorways } from './pairing.ts'
@@ -9,8 +11,15 @@ import { type Placing, placeRooms } from './placing.ts'
 import { moved, planOf, type RoomPlan } from './room-plan.ts'
 import { type PlacedRooms, roomTieResults } from './room-ties.ts'
 import { isDisputed, shapeOf } from './shape.ts'
-import type { Survey, SurveyedRoom } from './survey.ts'
+import type { Doorway, Survey, SurveyedRoom } from './survey.ts'
 import { givenThickness } from './through.ts'
+
+/** Rooms and doorways of earlier runs. */
+export interface SurveyKept {
+  readonly plans: Shelf<Room, Made<RoomPlan>>
+  readonly rooms: Shelf<RoomPlan, Made<SurveyedRoom>>
+  readonly doorways: Shelf<Face, Made<Doorway>>
+}
 
 /**
  * What a job's readings say: each room closed and squared up by its own rule or solved from distances,
@@ -19,13 +28,15 @@ import { givenThickness } from './through.ts'
  *
  * The steps, one file each: `shape` (one room's corners and checks), `room-plan` (what is in and on
  * it), `pairing` (two sides of a doorway), `placing` (where the rooms lie), `loops`, `doorways`,
- * `overlaps`.
+ * `overlaps`. Rooms and doorways that are `kept` of earlier runs are taken where they are made from the same.
  */
-export function survey(job: Job): Survey {
+export function survey(job: Job, kept?: SurveyKept): Survey {
   const style = job.units
   const messages: Message[] = []
   const say = (message: Message) => messages.push(message)
-  const plans = job.rooms.map((room) => planOf(shapeOf(room, style), style))
+  const plans = job.rooms.map((room) =>
+    madeAgain(kept?.plans, room, [style], () => planOf(shapeOf(room, style), style)),
+  )
   for (const plan of plans) messages.push(...plan.messages)
   const pairs = pairDoorways(plans, style, say)
   const placing = placeRooms(plans, pairs)
@@ -34,8 +45,9 @@ export function survey(job: Job): Survey {
   // Of two rooms with one name the first has it.
   const byKey = new Map(plans.map(({ shape }, i) => [shape.room.name.key, i] as const).toReversed())
   const around = { plans, placing, style, say, isJudged, byKey, unplaced: new Set<string>() }
-  const doorways = pairs.map((pair) => doorwayOf(pair, around))
-  const rooms = plans.map((plan, i) => surveyed(plan, i, { plans, placing, byKey }))
+  const doorways = pairs.map((pair) => doorwayAgain(pair, around, kept?.doorways))
+  const placed = { plans, placing, byKey }
+  const rooms = plans.map((plan, i) => surveyedAgain(plan, i, placed, kept?.rooms))
   for (const { room, checks } of rooms.filter(isJudged)) {
     const ties = checks.filter(({ check }) => check.kind === 'room tie')
     messages.push(...checkMessages(room, ties, style))
@@ -59,6 +71,47 @@ function judging(
     .map(({ near }) => networks[near.room]!)
   const open = new Set([...disputed, ...asked])
   return ({ network }) => !open.has(network)
+}
+
+/** A doorway of which nothing is to be said lies where it did while the rooms on both its sides do. */
+function doorwayAgain(
+  pair: Pair,
+  around: Around,
+  kept: SurveyKept['doorways'] | undefined,
+): Doorway {
+  const { near, far } = pair
+  const beyond = far?.room ?? pair.beyond
+  const { moves, networks } = around.placing
+  const isTied = beyond === null || networks[beyond] === networks[near.room]
+  if (kept === undefined || !isTied) return doorwayOf(pair, around)
+  const [from, to] = [moves[near.room]!, moves[beyond ?? near.room]!]
+  const given = [
+    ...[around.plans[near.room], far?.face, beyond === null ? null : around.plans[beyond]],
+    ...[from.x, from.y, to.x, to.y],
+    around.isJudged({ network: networks[near.room]! }),
+    around.style,
+  ]
+  let isSaid = false
+  const say = (message: Message) => {
+    isSaid = true
+    around.say(message)
+  }
+  const doorway = madeAgain(kept, near.face, given, () => doorwayOf(pair, { ...around, say }))
+  if (isSaid) kept.drop(near.face)
+  return doorway
+}
+
+/** A room without ties to others is surveyed as before while it lies where it did. */
+function surveyedAgain(
+  plan: RoomPlan,
+  index: number,
+  placed: PlacedRooms,
+  kept: SurveyKept['rooms'] | undefined,
+): SurveyedRoom {
+  const make = () => surveyed(plan, index, placed)
+  if (plan.shape.room.checks.some(({ kind }) => kind === 'room tie')) return make()
+  const { x, y } = placed.placing.moves[index]!
+  return madeAgain(kept, plan, [x, y, placed.placing.networks[index]], make)
 }
 
 function surveyed(
