@@ -39,7 +39,7 @@ export function sizeTable(entries: readonly ZipEntry[], bytes: number): string {
     ['at most', 0, MOST_BYTES] as const,
   ]
   return rows
-    .map(([name, whole, packed]) => `${name.padEnd(40)}${cell(whole)}${cell(packed)}\n`)
+    .map(([name, whole, packed]) => `${name.padEnd(44)}${cell(whole)}${cell(packed)}\n`)
     .join('')
 }
 

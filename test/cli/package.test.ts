@@ -44,18 +44,28 @@ function run(command: string, args: readonly string[], cwd: string) {
 }
 
 describe('the package, where there is no clone', () => {
-  test('holds the program, its schemas, the examples and the papers, and no source', () => {
-    const kinds = new Set(packed.map((path) => path.replace(/^(examples|dist\/schema)\/.*/, '$1')))
+  test('holds the bundles, what they show and read, and the papers, and no source', () => {
+    const folders = /^(client\/media|client\/walkthrough|dist\/schema|examples|syntaxes)\/.*/
+    const kinds = new Set(packed.map((path) => path.replace(folders, '$1')))
     expect([...kinds]).toEqual([
       'CHANGELOG.md',
       'LICENSE',
       'README.md',
+      'client/media',
+      'client/walkthrough',
       'dist/THIRD-PARTY.txt',
+      'dist/extension-web.cjs',
+      'dist/extension.cjs',
       'dist/floorscribe.mjs',
+      'dist/page.css',
+      'dist/page.js',
       'dist/schema',
+      'dist/server-web.js',
+      'dist/server.cjs',
       'examples',
       'package.json',
       'server/LANGUAGE.md',
+      'syntaxes',
     ])
   })
 
