@@ -66,7 +66,6 @@ function* repaired(
 function startsOnGrid(place: Place, { rules, starts }: Field): readonly Nm[] {
   const plank = rules.lengths[0]!.length
   const lengths = [...starts[place.id]!]
-  if (place.length <= plank) lengths.push(place.length)
   if (place.length > plank || place.posts.length > 0)
     for (let start = STEP; start <= plank; start += STEP) lengths.push(start)
   return lengths
