@@ -58,7 +58,7 @@ function tooLarge(text: string, piece: Piece, under: bigint): Refusal {
   }
   if (splits.length === 0) return carriedOver(piece)
   const said = `${piece.text} is no fraction of an inch. A blank lost? ${splits.join(', or ')}.`
-  return refusal('fraction-too-large', said, splits.length === 1 ? splits[0]! : null)
+  return refusal('fraction-too-large', said, splits.length === 1 ? splits[0]! : null, splits)
 }
 
 function carriedOver(piece: Piece): Refusal {

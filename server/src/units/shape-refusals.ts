@@ -68,7 +68,7 @@ function pastTwelve(odd: Odd): Refusal {
   const said = `Inches after feet stay below 12, and ${odd.text} has ${whole}. ${same} is the same.`
   const slips = whole === inches ? slipsOf(feet, whole) : []
   const could = slips.length === 0 ? '' : ` A slip could be ${slips.join(' or ')}.`
-  return refusal('inches-past-twelve', said + could)
+  return refusal('inches-past-twelve', said + could, null, [same, ...slips])
 }
 
 /** A digit typed before the inches, or a slash lost in a fraction: `5' 14"`. */
@@ -82,10 +82,13 @@ function slipsOf(feet: string, inches: string): readonly string[] {
 function feetAfterInches(odd: Odd): Refusal {
   const first = amount(odd, 0, odd.pieces.length - 2)
   const last = textAt(odd, -2)
-  const exchanged = isInches(last) ? ` Marks exchanged? ${first}' ${last}".` : ''
-  const turned = isInches(first) ? ` The other order? ${last}' ${first}".` : ''
+  const asFeet = isInches(last) ? [`${first}' ${last}"`] : []
+  const otherWay = isInches(first) ? [`${last}' ${first}"`] : []
+  const exchanged = asFeet.map((length) => ` Marks exchanged? ${length}.`).join('')
+  const turned = otherWay.map((length) => ` The other order? ${length}.`).join('')
   const two = ` Two entries that lost their comma? ${first}", ${last}'.`
-  return refusal('feet-after-inches', `Feet come before inches.${exchanged}${turned}${two}`)
+  const said = `Feet come before inches.${exchanged}${turned}${two}`
+  return refusal('feet-after-inches', said, null, [...asFeet, ...otherWay])
 }
 
 /** Whether an amount can stand after feet: inches below 12. */
@@ -131,7 +134,7 @@ function twoNumbers(odd: Odd): Refusal {
   const [first, second] = [textAt(odd, 0), amount(odd, 1)]
   const feet = `${first}' ${second}"`
   const said = `${odd.text} reads two ways: ${feet}, or two entries, ${first} and ${second}. Write ${feet}, or a comma between them.`
-  return refusal('length-two-ways', said)
+  return refusal('length-two-ways', said, null, [feet])
 }
 
 /** A number with no unit in force: both readings that the file's style makes likely. */
@@ -140,11 +143,11 @@ function withoutUnit({ text, pieces, options }: Odd): Refusal {
   const unit = style === 'feet-inches' ? 'inches' : style
   const remedy = `A bare number needs "bare ${unit}" on the units line.`
   const decimal = pieces.length === 1 && pieces[0]!.kind === 'd' ? readDecimal(text) : null
-  const [first, second] =
-    style === 'feet-inches' && decimal !== null
-      ? decimalReadings(text, decimal)
-      : readings(text, style)
-  return refusal('length-two-ways', `${text} reads two ways: ${first}, or ${second}. ${remedy}`)
+  const isDecimalFeet = style === 'feet-inches' && decimal !== null
+  const both = isDecimalFeet ? decimalReadings(text) : readings(text, style)
+  const about = isDecimalFeet ? ` (about ${inFeetAndInches(decimal)})` : ''
+  const said = `${text} reads two ways: ${both[0]}, or ${both[1]}${about}. ${remedy}`
+  return refusal('length-two-ways', said, null, both)
 }
 
 function readings(text: string, style: TapeOptions['style']): readonly [string, string] {
@@ -154,11 +157,14 @@ function readings(text: string, style: TapeOptions['style']): readonly [string, 
 }
 
 /** `12.4`: feet and inches with a point for the foot mark, or decimal feet. */
-function decimalReadings(text: string, value: Ratio): readonly [string, string] {
+function decimalReadings(text: string): readonly [string, string] {
   const [feet, inches] = text.split('.') as [string, string]
-  const nm = roundRatio(multiply(value, ratio(NM_PER_FOOT)), 'half to even')
-  const about = printLength(wholeNumber(nm), 'feet-inches')
-  return [BigInt(inches) < 12n ? `${feet}' ${inches}"` : `${text}"`, `${text}' (about ${about})`]
+  return [BigInt(inches) < 12n ? `${feet}' ${inches}"` : `${text}"`, `${text}'`]
+}
+
+function inFeetAndInches(feet: Ratio): string {
+  const nm = roundRatio(multiply(feet, ratio(NM_PER_FOOT)), 'half to even')
+  return printLength(wholeNumber(nm), 'feet-inches')
 }
 
 function unreadable({ text }: Odd): Refusal {

@@ -6,10 +6,17 @@ export interface Refusal {
   readonly code: string
   readonly text: string
   readonly fix: string | null
+  /** The readings that it may be, where one of them is meant and nobody but the writer knows which. */
+  readonly readings: readonly string[]
 }
 
-export function refusal(code: string, text: string, fix: string | null = null): Refusal {
-  return { code, text, fix }
+export function refusal(
+  code: string,
+  text: string,
+  fix: string | null = null,
+  readings: readonly string[] = [],
+): Refusal {
+  return { code, text, fix, readings }
 }
 
 /** Longer than any figure, blanks and marks included: it is not looked at further. */
@@ -93,7 +100,7 @@ function comma(text: string): Refusal | null {
 
 function twoValues(text: string, one: string, other: string): Refusal {
   const said = `${text} is ${one} to some and ${other} to others. A number has no comma: write ${one} or ${other}.`
-  return refusal('comma-in-number', said)
+  return refusal('comma-in-number', said, null, [one, other])
 }
 
 /** `1.234,5`: either sign may part the whole from the rest, and the other one the thousands. */
