@@ -1,9 +1,10 @@
+import type { SurveyedRoom } from '../survey/survey.ts'
 import { NM_PER_FOOT, type Nm } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
-import { halfRead } from './drawing/half-read.ts'
+import { type HalfRead, halfRead } from './drawing/half-read.ts'
 import { outermost } from './drawing/outermost.ts'
 import { ownIds } from './drawing/own-ids.ts'
-import { type LaidShapes, planOf, planShapes, type Scale } from './drawing/plan.ts'
+import { type LaidShapes, type Plan, planOf, planShapes, type Scale } from './drawing/plan.ts'
 import { sketches, sketchesWidth } from './drawing/sketches.ts'
 import type { Subject } from './drawing/subject.ts'
 import { extent } from './drawing/vector.ts'
@@ -26,12 +27,14 @@ export function planScene(subject: Subject, kept: LaidShapes | null = null): Sce
   const half = subject.rooms
     .filter(({ status }) => status === 'unfinished' || status === 'broken')
     .flatMap(({ room }) => halfRead(room) ?? [])
-  const scale: Scale = { across: ACROSS, beside: sketchesWidth(half) }
-  const plan = planOf(subject, scale)
+  const plan = planOf(subject, scaleFor(subject.rooms, half))
   const shapes = planShapes(plan, kept)
-  const { high } = extent(shapes.flatMap(outermost))
-  const corner = plan.rooms.length === 0 ? high : { x: high.x + APART, y: high.y }
-  const all = ownIds([...shapes, ...sketches(half, { ...plan, corner })])
+  const corner = {
+    x: extent(shapes.flatMap(outermost)).high.x + (plan.rooms.length === 0 ? 0 : APART),
+    y: extent(plan.rooms.flatMap((room) => room.outline)).high.y,
+  }
+  const em = emBeside(plan, shapes, half)
+  const all = ownIds([...shapes, ...sketches(half, { units: plan.units, em, corner })])
   const drawn = extent(all.flatMap(outermost))
   const margin = roundToNm(plan.em * MARGIN)
   return {
@@ -42,6 +45,19 @@ export function planScene(subject: Subject, kept: LaidShapes | null = null): Sce
     run: runOf(subject),
     shapes: all,
   }
+}
+
+/** Beside rooms that are measured the others take their lettering, so that it stays while they grow. */
+function scaleFor(rooms: readonly SurveyedRoom[], half: readonly HalfRead[]): Scale {
+  const isMeasured = rooms.some(({ outline }) => outline.length > 2)
+  return { across: ACROSS, beside: isMeasured ? 0 : sketchesWidth(half) }
+}
+
+/** Large enough for the whole sheet: beside one small room the plan's own may be too small for it. */
+function emBeside(plan: Plan, shapes: readonly Shape[], half: readonly HalfRead[]): Nm {
+  const { low, high } = extent(shapes.flatMap(outermost))
+  const wide = high.x - low.x + sketchesWidth(half)
+  return Math.max(plan.em, roundToNm(wide / ACROSS))
 }
 
 /** The shapes of laid floors among those of a plan. */

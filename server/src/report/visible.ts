@@ -4,6 +4,7 @@
  * a file. Line ends and tabs count as unseen: a name has one line.
  */
 export function visible(text: string): string {
+  if (PLAIN.test(text)) return text
   let shown = ''
   for (const character of text) {
     const code = character.codePointAt(0) ?? 0
@@ -11,6 +12,9 @@ export function visible(text: string): string {
   }
   return shown
 }
+
+/** Nearly every text is plain, and most are asked about often. */
+const PLAIN = /^[ -~]*$/
 
 /** First and last code points of what is not shown as it is, by rising code. */
 const UNSEEN: readonly (readonly [number, number])[] = [

@@ -43,7 +43,10 @@ const READING = [
   '  piece 12 left of its plank.',
 ]
 
-function breachLines({ breaches, pieces }: PublishedFloor, units: UnitStyle): readonly string[] {
+export function breachLines(
+  { breaches, pieces }: PublishedFloor,
+  units: UnitStyle,
+): readonly string[] {
   if (breaches.length === 0) return ["  The product's rules are met everywhere."]
   const courseOf = new Map(pieces.map(({ piece, course }) => [piece, course]))
   const where = ({ pieces: concerned }: PublishedBreach): string => {
