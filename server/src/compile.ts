@@ -1,24 +1,25 @@
-import { Shelf } from './facts/kept.ts'
 import type { Message } from './facts/message.ts'
 import type { Sliced } from './facts/slices.ts'
-import { bind, type JobKept } from './job/bind.ts'
+import { bind } from './job/bind.ts'
 import { notRead, reach } from './job/includes.ts'
 import type { Floor, Job } from './job/job.ts'
 import { settle } from './job/settle.ts'
 import { parse } from './language/parse.ts'
-import { type LiveFile, parseAgain } from './language/parse-again.ts'
+import { parseAgain } from './language/parse-again.ts'
 import type { Tree } from './language/tree.ts'
 import { floorArea } from './layout/area.ts'
-import { type LaidFloor, type LayoutsKept, laying, notLaid } from './layout/lay.ts'
+import { type LaidFloor, laying, notLaid } from './layout/lay.ts'
 import type { Compiled, Measured } from './report/compiled.ts'
+import { type Kept, newKept } from './report/kept.ts'
 import { isSurelyMisread } from './survey/closing.ts'
 import type { Survey } from './survey/survey.ts'
-import { type SurveyKept, survey as surveyRooms } from './survey/survey-job.ts'
+import { survey as surveyRooms } from './survey/survey-job.ts'
 import { afterMore, takeoff as count } from './takeoff/count.ts'
 import { unmetExpectations } from './takeoff/expectations.ts'
 import type { Takeoff } from './takeoff/takeoff.ts'
 
-export type { Compiled, Measured }
+export type { Compiled, Kept, Measured }
+export { newKept }
 
 /** Includes that are named and not among the texts: whoever can read files comes back with them. */
 export interface Missing {
@@ -29,41 +30,6 @@ export interface Missing {
 export type Progress =
   | { readonly kind: 'measured'; readonly measured: Measured }
   | { readonly kind: 'laying' }
-
-/**
- * What earlier versions of a job came to, for the next: `compiling` takes from it what the text did not
- * move, and puts in what it works out. The result is the same with any or none.
- */
-export interface Kept {
-  /** Begins the next version: what the last few had no use for goes. */
-  readonly turn: () => void
-  readonly files: Shelf<string, LiveFile>
-  readonly job: JobKept
-  readonly survey: SurveyKept
-  readonly layouts: LayoutsKept
-}
-
-export function newKept(): Kept {
-  const shelves: { readonly turn: () => void }[] = []
-  const shelf = <Key, Value>(): Shelf<Key, Value> => {
-    const made = new Shelf<Key, Value>()
-    shelves.push(made)
-    return made
-  }
-  return {
-    turn: () => {
-      for (const made of shelves) made.turn()
-    },
-    files: shelf(),
-    job: {
-      rooms: { says: shelf(), outlines: shelf(), rooms: shelf() },
-      products: shelf(),
-      floors: shelf(),
-    },
-    survey: { plans: shelf(), rooms: shelf(), doorways: shelf() },
-    layouts: shelf(),
-  }
-}
 
 /**
  * The whole of Floorscribe on one page: text → trees → job → survey → floors → quantities. Each stage
@@ -95,7 +61,7 @@ export function* compiling(
   absent: ReadonlyMap<string, string> = new Map(),
   kept?: Kept,
 ): Generator<Progress, Compiled | Missing> {
-  kept?.turn()
+  kept?.begin()
   const parsed = [...texts].map(([file, text]) => treeOf(file, text, kept))
   const { trees, missing, messages: includes } = reach(parsed, root)
   const wanted = missing.filter((include) => !absent.has(include.path))
@@ -121,10 +87,11 @@ export function* compiling(
 
   const { floors, messages: laid } = yield* layFloors(job, survey, kept)
   const before = [...early, ...laid]
-  const counted = count(job, survey, floors, before)
+  const counted = count(job, survey, floors, before, kept?.takeoff)
   const expectations = counted.complete ? unmetExpectations(job, counted) : []
   const takeoff = afterMore(counted, expectations)
   const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
+  kept?.end()
   return { ...measured, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
 }
 
@@ -146,7 +113,7 @@ function* layFloors(
   const messages: Message[] = []
   for (const floor of job.floors) {
     const product = job.products.find((one) => one.name.key === floor.product?.key)
-    const area = floorArea(job, survey, floor)
+    const area = floorArea(job, survey, floor, kept?.areas)
     const isSettled = area.complete && hasSettledRooms(floor, survey)
     // What follows from an area that is not the floor's own would only be unsaid again.
     messages.push(...area.messages.filter(({ weight }) => isSettled || weight !== 'note'))

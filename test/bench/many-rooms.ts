@@ -57,7 +57,7 @@ function houseText(house: number): string[] {
   const doors = widths.map(
     (_, i) => `    door      32", ${doorAt(widths, i)}, to room ${house}.${i + 1}`,
   )
-  const all = ['hall', ...widths.map((_, i) => `room`)].map((word, i) =>
+  const all = ['hall', ...widths.map((_, _i) => `room`)].map((word, i) =>
     i === 0 ? `hall ${house}` : `${word} ${house}.${i}`,
   )
   return [

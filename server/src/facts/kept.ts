@@ -1,16 +1,13 @@
 import { same, sameThings } from './same.ts'
 
-/** A shelf is cleared of what so many runs one after the other did not ask for: an undo finds its own. */
+/** What so many runs one after the other did not ask for is dropped; an undo finds its own until then. */
 const RUNS = 3
 
-/**
- * What one stage worked out in earlier runs, by a key that stands for all that it was worked out from.
- * What the last runs did not ask for is dropped, so that it never holds more than a few versions.
- */
+/** What one stage worked out in earlier runs, by a key that stands for all that it was worked out from. */
 export class Shelf<Key, Value> {
   private runs: Map<Key, Value>[] = [new Map()]
 
-  /** Begins a run. */
+  /** Ends a run. */
   turn(): void {
     this.runs = [new Map(), ...this.runs.slice(0, RUNS - 1)]
   }

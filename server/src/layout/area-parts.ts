@@ -1,5 +1,5 @@
 import type { Ring } from '../geometry/point.ts'
-import type { Floor, Job } from '../job/job.ts'
+import type { Floor, Job, Product } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
 import type { Name } from '../language/tree.ts'
 import { houseIndex } from '../survey/house-index.ts'
@@ -15,7 +15,7 @@ import {
   wallEdge,
 } from './edge-said.ts'
 import type { Transition } from './floor-area.ts'
-import { passagesAt } from './passage.ts'
+import { type Passage, passagesAt } from './passage.ts'
 import { passagePart } from './passage-parts.ts'
 
 /** The shapes that a floor is made of, before they are joined. All rings counter-clockwise. */
@@ -32,25 +32,40 @@ export interface AreaParts {
   readonly joins: readonly (readonly [string, string])[]
 }
 
-/** Collects the shapes of a floor: rooms, closets, openings, and what stands on it. */
-export function areaParts(job: Job, survey: Survey, floor: Floor): AreaParts {
+/** What of a house a floor has to do with: its rooms and closets, the passages at them, what is laid. */
+export interface Concerned {
+  readonly rooms: readonly { readonly name: Name; readonly room: SurveyedRoom }[]
+  readonly closets: readonly ClosetOfRoom[]
+  /** Keys of the rooms and closets that have a shape. */
+  readonly listed: ReadonlySet<string>
+  readonly passages: readonly Passage[]
+  readonly product: Product | undefined
+}
+
+export function concernedBy(job: Job, survey: Survey, floor: Floor): Concerned {
   const { rooms: byName } = houseIndex(survey)
   const rooms = floor.rooms.flatMap((name) =>
     (byName.get(name.key) ?? []).map((i) => ({ name, room: survey.rooms[i]! })),
   )
-  const measured = rooms.filter(({ room }) => room.status === 'measured').map(({ room }) => room)
   const closets = closetsOf(survey, floor)
   const listed = new Set([
-    ...measured.map(({ room }) => room.name.key),
+    ...rooms.flatMap(({ room }) => (room.status === 'measured' ? [room.room.name.key] : [])),
     ...closets.map(({ closet }) => keyOf(closet.name)),
   ])
   const product = job.products.find(({ name }) => name.key === floor.product?.key)
+  return { rooms, closets, listed, passages: passagesAt(survey, listed), product }
+}
+
+/** Collects the shapes of a floor: rooms, closets, openings, and what stands on it. */
+export function areaParts(job: Job, floor: Floor, concerned: Concerned): AreaParts {
+  const { rooms, closets, listed, passages, product } = concerned
+  const measured = rooms.filter(({ room }) => room.status === 'measured').map(({ room }) => room)
   const scope: Scope = {
     said: floorSaid(job, floor),
     doorways: product?.rules.doorways ?? 'through',
     listed,
   }
-  const passed = passagesAt(survey, listed).flatMap((passage) => passagePart(scope, passage))
+  const passed = passages.flatMap((passage) => passagePart(scope, passage))
   return {
     solids: [
       ...measured.map((room) => roomRing(scope, room)),

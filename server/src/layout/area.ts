@@ -1,10 +1,11 @@
+import { type Made, madeAgain, type Shelf } from '../facts/kept.ts'
 import { canonicalEdges } from '../geometry/canonical.ts'
 import { turn } from '../geometry/exact.ts'
 import { join } from '../geometry/join.ts'
 import type { Floor, Job } from '../job/job.ts'
 import type { Survey } from '../survey/survey.ts'
 import { floorMessages } from './area-messages.ts'
-import { type AreaParts, areaParts } from './area-parts.ts'
+import { type AreaParts, areaParts, concernedBy } from './area-parts.ts'
 import type { Edge } from './area-scope.ts'
 import type { FloorArea, RimEdge } from './floor-area.ts'
 
@@ -13,8 +14,23 @@ import type { FloorArea, RimEdge } from './floor-area.ts'
  * between them, and half the opening where another floor begins, less what stands on it. Rooms without
  * a shape are left out, said so, and make it incomplete. Never throws.
  */
-export function floorArea(job: Job, survey: Survey, floor: Floor): FloorArea {
-  const parts = areaParts(job, survey, floor)
+export function floorArea(job: Job, survey: Survey, floor: Floor, kept?: AreasKept): FloorArea {
+  const concerned = concernedBy(job, survey, floor)
+  const given = [
+    ...[job.units, job.jambsUnder.value, concerned.product],
+    ...concerned.rooms.map(({ room }) => room),
+    // Rooms and closets may change places in the list: one kind ends here.
+    null,
+    ...concerned.closets.map(({ closet }) => closet),
+    ...concerned.passages,
+  ]
+  return madeAgain(kept, floor, given, () => areaOf(job, floor, areaParts(job, floor, concerned)))
+}
+
+/** Areas of earlier runs. */
+export type AreasKept = Shelf<Floor, Made<FloorArea>>
+
+function areaOf(job: Job, floor: Floor, parts: AreaParts): FloorArea {
   const joined = join(parts.solids, parts.holes, ({ facts }) => facts.parts)
   const rings = canonicalEdges(joined.map(inFewestEdges).filter((ring) => ring.length > 2)).map(
     (ring) => ring.map(rimEdge),

@@ -1,5 +1,6 @@
 import { boxOf } from '../geometry/ring.ts'
 import type { Floor, Running } from '../job/job.ts'
+import { houseIndex } from '../survey/house-index.ts'
 import type { Survey } from '../survey/survey.ts'
 import type { FloorArea } from './floor-area.ts'
 import { EAST_WEST, type Frame, NORTH_SOUTH } from './frame.ts'
@@ -36,7 +37,8 @@ function runningFrame(running: Running, survey: Survey): Frame | null {
 
 /** Along a wall, from its left end to its right as one faces it; null while it has no place. */
 export function wallFrame(survey: Survey, room: string, wall: number): Frame | null {
-  const corners = survey.rooms.find((one) => one.room.name.key === room)?.corners ?? []
+  const { rooms } = houseIndex(survey)
+  const corners = survey.rooms[rooms.get(room)?.[0] ?? -1]?.corners ?? []
   const from = corners[wall]
   const to = corners[(wall + 1) % corners.length]
   if (from === undefined || to === undefined) return null

@@ -1,8 +1,10 @@
-import type { Shelf } from '../facts/kept.ts'
+import type { Made, Shelf } from '../facts/kept.ts'
 import { type Message, message } from '../facts/message.ts'
+import { sameThings } from '../facts/same.ts'
 import { inOneGo, type Sliced } from '../facts/slices.ts'
 import type { Region } from '../geometry/point.ts'
 import type { Floor, Job, Product } from '../job/job.ts'
+import { houseIndex } from '../survey/house-index.ts'
 import type { Survey } from '../survey/survey.ts'
 import type { Nm } from '../units/length.ts'
 import { breachMessages } from './breach-messages.ts'
@@ -65,8 +67,11 @@ export interface Layout {
   readonly moved: Moved
 }
 
-/** Layouts of earlier runs by all that they were made from. */
-export type LayoutsKept = Shelf<string, Layout>
+/** Floors of earlier runs, and layouts by all that they were made from, wherever that stands in the text. */
+export interface LayoutsKept {
+  readonly floors: Shelf<Floor, Made<Laid>>
+  readonly layouts: Shelf<string, Layout>
+}
 
 /** What another way of setting out would come to. */
 export interface Alternative {
@@ -90,26 +95,55 @@ export function layFloor(input: ToLay): LaidFloor | null {
 }
 
 /**
- * The same, pausing between the lines that are tried and every few milliseconds' worth of steps. A floor
- * that is laid from the same as one before, wherever that stands in the text, has its layout.
+ * The same, pausing between the lines that are tried and every few milliseconds' worth of steps, or at
+ * once where it is laid from the same as in an earlier run.
  */
 export function* laying(input: ToLay, kept?: LayoutsKept): Sliced<LaidFloor | null> {
+  const given = givenTo(input)
+  const before = kept?.floors.get(input.floor)
+  if (before !== undefined && sameThings(before.given, given)) {
+    // Its layout is in use as well: one more note in a room of it, and it is asked for.
+    kept?.layouts.get(before.value.key)
+    return before.value.floor
+  }
+  const value = yield* laidAnew(input, kept?.layouts)
+  kept?.floors.set(input.floor, { given, value })
+  return value.floor
+}
+
+/** A floor laid, or null where it cannot be, and the key of its layout. */
+interface Laid {
+  readonly floor: LaidFloor | null
+  readonly key: string
+}
+
+const NOT_LAID: Laid = { floor: null, key: '' }
+
+/** All that a floor is laid from besides its own lines; of other rooms those that its lines name. */
+function givenTo({ job, floor, product, area, survey }: ToLay): readonly unknown[] {
+  const { rooms } = houseIndex(survey)
+  const along = [floor.start, floor.running?.kind === 'along' ? floor.running : null]
+  const named = along.map((line) => line && survey.rooms[rooms.get(line.room.key)?.[0] ?? -1])
+  return [product, area, job.units, job.pile.pieces, job.pile.courses, ...named]
+}
+
+function* laidAnew(input: ToLay, kept: LayoutsKept['layouts'] | undefined): Sliced<Laid> {
   const { job, floor, product, area, survey } = input
   const rules = plankRules(job, product)
-  if (takesTooManyPlanks(area, rules)) return null
+  if (takesTooManyPlanks(area, rules)) return NOT_LAID
   const direction = directionOf(floor, survey, area)
-  if (hasTooManyPieces(area, direction.frame, rules)) return null
+  if (hasTooManyPieces(area, direction.frame, rules)) return NOT_LAID
   const start = startOf({ floor, survey, area, laid: rules.laid }, direction.frame)
   const set = { rules, direction, start }
   const key = kept === undefined ? '' : madeFrom(input, set)
   const layout = kept?.get(key) ?? (yield* layoutOf(input, set))
-  if (layout === null) return null
+  if (layout === null) return NOT_LAID
   kept?.set(key, layout)
   const messages = [
     ...setOutMessages({ job, floor, direction, start, moved: layout.moved }),
     ...breachMessages(layout.published, job.units, floor.span),
   ]
-  return { ...layout, floor, product, area, messages }
+  return { floor: { ...layout, floor, product, area, messages }, key }
 }
 
 /** A floor set out: the rules it is laid by, the way of its planks, and where they begin. */

@@ -75,14 +75,19 @@ function passagesOf(survey: Survey): Passage[] {
   ]
 }
 
+/** The same doorway between rooms called the same, and the same closet, is the same passage. */
+const made = new WeakMap<Doorway | SurveyedCloset, Passage>()
+
 function ofDoorway(doorway: Doorway, texts: ReadonlyMap<string, string>): Passage {
   const beyond = beyondOf(doorway)
-  const text = (key: string | null) =>
-    key === null ? doorway.toText : (texts.get(key) ?? doorway.toText)
-  return {
+  const room = texts.get(doorway.room) ?? doorway.room
+  const text = (beyond === null ? undefined : texts.get(beyond)) ?? doorway.toText
+  const before = made.get(doorway)
+  if (before?.room.text === room && before.beyond.text === text) return before
+  const passage: Passage = {
     label: doorway.label,
-    room: { key: doorway.room, text: texts.get(doorway.room) ?? doorway.room },
-    beyond: { key: beyond, text: text(beyond) },
+    room: { key: doorway.room, text: room },
+    beyond: { key: beyond, text },
     called: calledOf(doorway),
     near: doorway.near,
     far: doorway.far,
@@ -95,13 +100,17 @@ function ofDoorway(doorway: Doorway, texts: ReadonlyMap<string, string>): Passag
     trim: doorway.opening.trim ?? doorway.other?.trim ?? null,
     span: doorway.opening.span,
   }
+  made.set(doorway, passage)
+  return passage
 }
 
 function ofCloset(room: SurveyedRoom, closet: SurveyedCloset): Passage {
+  const before = made.get(closet)
+  if (before !== undefined) return before
   const recess = room.room.recesses[closet.recess]!
   const [nearLeft, nearRight, farRight, farLeft] = fromNearFace(room, closet)
   const text = room.room.name.text
-  return {
+  const passage: Passage = {
     label: `${text} to ${closet.name}`,
     room: { key: room.room.name.key, text },
     beyond: { key: keyOf(closet.name), text: closet.name },
@@ -118,6 +127,8 @@ function ofCloset(room: SurveyedRoom, closet: SurveyedCloset): Passage {
     trim: null,
     span: recess.span,
   }
+  made.set(closet, passage)
+  return passage
 }
 
 /** The corners of a closet's throat from the left end of the face in the room. */

@@ -1,10 +1,17 @@
+import { type Made, madeAgain, type Shelf } from '../facts/kept.ts'
 import type { Message } from '../facts/message.ts'
-import type { Job } from '../job/job.ts'
+import type { Job, Product } from '../job/job.ts'
 import type { LaidFloor } from '../layout/lay.ts'
 import type { Survey } from '../survey/survey.ts'
 import { floorQuantities } from './floor-quantities.ts'
 import { productQuantities } from './product-quantities.ts'
-import type { Quantity, Takeoff } from './takeoff.ts'
+import type { FloorTakeoff, ProductTakeoff, Quantity, Takeoff } from './takeoff.ts'
+
+/** Quantities of earlier runs. */
+export interface TakeoffKept {
+  readonly floors: Shelf<LaidFloor, Made<FloorTakeoff>>
+  readonly products: Shelf<Product, Made<ProductTakeoff>>
+}
 
 /**
  * Counts what the laid floors come to. `messages` are all that was said before: an error or something
@@ -15,12 +22,16 @@ export function takeoff(
   survey: Survey,
   laid: readonly LaidFloor[],
   messages: readonly Message[],
+  kept?: TakeoffKept,
 ): Takeoff {
   const byProduct = Map.groupBy(laid, (floor) => floor.product.name.key)
   const used = job.products.filter((product) => byProduct.has(product.name.key))
   const counted: Takeoff = {
-    floors: laid.map((floor) => floorQuantities(job, survey, floor)),
-    products: used.map((product) => productQuantities(product, byProduct.get(product.name.key)!)),
+    floors: laid.map((floor) => floorQuantities(job, survey, floor, kept?.floors)),
+    products: used.map((product) => {
+      const floors = byProduct.get(product.name.key)!
+      return madeAgain(kept?.products, product, floors, () => productQuantities(product, floors))
+    }),
     complete: true,
     incompleteBecause: [],
   }
@@ -34,6 +45,20 @@ export function afterMore(takeoff: Takeoff, messages: readonly Message[]): Takeo
   return incomplete(takeoff, causesIn(messages))
 }
 
+/** The same quantities marked once are the same when they are marked again. */
+const marks = new WeakMap<object, object>()
+
+function marked<T extends { readonly quantities: readonly Quantity[] }>(counted: T): T {
+  const before = marks.get(counted)
+  if (before !== undefined) return before as T
+  const made = {
+    ...counted,
+    quantities: counted.quantities.map((quantity) => ({ ...quantity, complete: false })),
+  }
+  marks.set(counted, made)
+  return made
+}
+
 function causesIn(messages: readonly Message[]): readonly string[] {
   return messages
     .filter(({ weight }) => weight === 'error' || weight === 'incomplete')
@@ -43,10 +68,6 @@ function causesIn(messages: readonly Message[]): readonly string[] {
 /** Marked incomplete for these causes; as it was where there are none. */
 function incomplete(takeoff: Takeoff, causes: readonly string[]): Takeoff {
   if (causes.length === 0) return takeoff
-  const marked = <T extends { readonly quantities: readonly Quantity[] }>(counted: T): T => ({
-    ...counted,
-    quantities: counted.quantities.map((quantity) => ({ ...quantity, complete: false })),
-  })
   return {
     floors: takeoff.floors.map(marked),
     products: takeoff.products.map(marked),

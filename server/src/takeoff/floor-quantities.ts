@@ -1,10 +1,11 @@
 import type { Derivation } from '../facts/derivation.ts'
+import { type Made, madeAgain, type Shelf } from '../facts/kept.ts'
 import { COMMON_PRACTICE, FROM_THE_JOB } from '../facts/source.ts'
 import type { Job } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
 import type { LaidFloor } from '../layout/lay.ts'
 import { houseIndex } from '../survey/house-index.ts'
-import type { Survey } from '../survey/survey.ts'
+import type { Survey, SurveyedRoom } from '../survey/survey.ts'
 import { printDecimal } from '../units/decimal.ts'
 import { divide, multiply, ONE, ratio, subtract } from '../units/ratio.ts'
 import { areaOf, measuresOf } from './amount.ts'
@@ -16,9 +17,21 @@ import type { FloorTakeoff, Quantity } from './takeoff.ts'
 import { trimRuns } from './trim-run.ts'
 
 /** What one floor comes to: areas, planks, waste by layout and by percentage, trim. */
-export function floorQuantities(job: Job, survey: Survey, laid: LaidFloor): FloorTakeoff {
+export function floorQuantities(
+  job: Job,
+  survey: Survey,
+  laid: LaidFloor,
+  kept?: Shelf<LaidFloor, Made<FloorTakeoff>>,
+): FloorTakeoff {
+  const rooms = roomsMeasured(survey, laid)
+  const { value, span } = job.allowance
+  const given = [job.units, value.n, value.d, span, ...rooms]
+  return madeAgain(kept, laid, given, () => quantitiesOf(job, rooms, laid))
+}
+
+function quantitiesOf(job: Job, measured: readonly SurveyedRoom[], laid: LaidFloor): FloorTakeoff {
   const measures = measuresOf(job.units)
-  const rooms = roomAreas(survey, laid, job)
+  const rooms = roomAreas(measured, laid, job)
   const floorArea = quantity(
     { key: 'floor area', label: 'floor area', unit: measures.area },
     areaOf(doubledAreaOf(laid.area.gross), measures),
@@ -50,18 +63,26 @@ export function floorQuantities(job: Job, survey: Survey, laid: LaidFloor): Floo
   }
 }
 
-function roomAreas(survey: Survey, laid: LaidFloor, job: Job): readonly Quantity[] {
-  const measures = measuresOf(job.units)
-  const listed = new Set(laid.floor.rooms.map((room) => room.key))
+/** The rooms of a floor, and those of its closets, in written order. */
+function roomsMeasured(survey: Survey, laid: LaidFloor): readonly SurveyedRoom[] {
   const { rooms, withCloset } = houseIndex(survey)
-  const concerned = [...listed].flatMap((key) => [
+  const concerned = laid.floor.rooms.flatMap(({ key }) => [
     ...(rooms.get(key) ?? []),
     ...(withCloset.get(key) ?? []),
   ])
-  const measured = [...new Set(concerned)]
+  return [...new Set(concerned)]
     .sort((a, b) => a - b)
     .map((i) => survey.rooms[i]!)
     .filter((room) => room.status === 'measured')
+}
+
+function roomAreas(
+  measured: readonly SurveyedRoom[],
+  laid: LaidFloor,
+  job: Job,
+): readonly Quantity[] {
+  const measures = measuresOf(job.units)
+  const listed = new Set(laid.floor.rooms.map((room) => room.key))
   return measured.flatMap((room) => [
     ...(listed.has(room.room.name.key) ? [roomArea(room, measures)] : []),
     ...closetAreas(room, measures).filter((closet) => listed.has(keyOf(closet.room ?? ''))),
