@@ -21,7 +21,7 @@ test('a room says its area and how it closes, a product its boxes, a floor its p
     'product ash «9 boxes» counted',
     'room den «131.8 sq ft, closes within 3/16"» measured',
     'room hall «36.0 sq ft, closes exactly» measured',
-    'floor ground «9 boxes, 95 planks, narrowest rip 2 13/16"» counted',
+    'floor ground «9 boxes, 95 planks, narrowest rip 2 1/8"» counted',
   ])
 })
 
@@ -54,7 +54,7 @@ test('what is not final never looks so', () => {
   const { view: seen } = view(HOUSE.replace('room hall\n', 'room hall\n  hold slab test\n'))
   expect(shown(seen).filter((hint) => hint.endsWith('counted'))).toEqual([
     'product ash «incomplete, 9 boxes so far» counted',
-    'floor ground «incomplete, 9 boxes, 95 planks so far, narrowest rip 2 13/16"» counted',
+    'floor ground «incomplete, 9 boxes, 95 planks so far, narrowest rip 2 1/8"» counted',
   ])
 })
 

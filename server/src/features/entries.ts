@@ -21,10 +21,13 @@ export function entryPath(block: Block, line: Line): readonly Entry[] {
 }
 
 /** The last line of an entry and those under it. */
-export function lastLineOf(entry: Entry): Line {
-  return entry.under
-    .map(lastLineOf)
-    .reduce((last, line) => (line.number > last.number ? line : last), entry.line)
+export function lastLineOf({ line, under }: Entry): Line {
+  let last = line
+  for (const entry of under) {
+    const inner = lastLineOf(entry)
+    if (inner.number > last.number) last = inner
+  }
+  return last
 }
 
 /** From an entry's line to the last of those under it. */

@@ -1,6 +1,6 @@
 import type { LaidFloor } from '../layout/lay.ts'
 import { narrowestOf } from '../layout/narrowest.ts'
-import type { PublishedPiece } from '../layout/published.ts'
+import type { PublishedFloor } from '../layout/published.ts'
 import { pieceFacts } from '../report/piece-facts.ts'
 import type { Nm } from '../units/length.ts'
 
@@ -11,35 +11,34 @@ export interface FloorFigures {
   /** Pieces that are sawn, along or across. */
   readonly cut: number
   readonly breaches: number
-  /** The narrowest ripped piece, as the rule for it measures; null where none is ripped. */
+  /** The narrowest piece, or part of one, as the rule for it measures; null where all are full planks wide. */
   readonly narrowest: { readonly width: Nm; readonly piece: number; readonly course: number } | null
 }
 
-const known = new WeakMap<LaidFloor, FloorFigures>()
+const known = new WeakMap<PublishedFloor, FloorFigures>()
 
-/** Looks at every piece once, however many questions are asked. */
-export function floorFigures(laid: LaidFloor): FloorFigures {
-  const there = known.get(laid)
+/** Looks at every piece once, however many questions are asked and wherever the floor stands in the text. */
+export function floorFigures({ published }: LaidFloor): FloorFigures {
+  const there = known.get(published)
   if (there !== undefined) return there
-  const { courses, planks, pieces, breaches } = laid.published
+  const { courses, planks, pieces, breaches } = published
   const made = {
     courses: courses.length,
     planks: planks.length,
     cut: pieces.filter((piece) => pieceFacts(piece).cut !== 'whole').length,
     breaches: breaches.length,
-    narrowest: narrowestPiece(pieces, laid.product.rules.narrowestRip.value),
+    narrowest: narrowestPiece(published),
   }
-  known.set(laid, made)
+  known.set(published, made)
   return made
 }
 
 /** Of two alike the one numbered first. */
-function narrowestPiece(pieces: readonly PublishedPiece[], rip: Nm): FloorFigures['narrowest'] {
+function narrowestPiece({ pieces, rules }: PublishedFloor): FloorFigures['narrowest'] {
   let narrowest: FloorFigures['narrowest'] = null
-  for (const { piece, course, ring, factory } of pieces) {
-    if (factory.low && factory.high) continue
-    const width = narrowestOf(ring, rip)
-    if (width !== null && (narrowest === null || width < narrowest.width)) {
+  for (const { piece, course, ring } of pieces) {
+    const width = narrowestOf(ring, rules.narrowestRip)
+    if (width !== null && width < (narrowest?.width ?? rules.plankWidth)) {
       narrowest = { width, piece, course }
     }
   }

@@ -79,7 +79,7 @@ function productText(compiled: NonNullable<View['counted']>, key: string): strin
 }
 
 /** "44 boxes, 428 planks, narrowest rip 3 3/8""; where others share the product, boxes "alone". */
-function floorText(compiled: NonNullable<View['counted']>, key: string): string | null {
+export function floorText(compiled: NonNullable<View['counted']>, key: string): string | null {
   const { floors, products } = countedIndex(compiled)
   const floor = floors.get(key)
   if (floor === undefined) return null

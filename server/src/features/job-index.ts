@@ -1,8 +1,9 @@
+import type { Span } from '../facts/span.ts'
 import type { Floor, Product, Recess, Room } from '../job/job.ts'
 import { keyOf } from '../language/name.ts'
 import type { Block, Tree } from '../language/tree.ts'
 import type { Measured } from '../report/compiled.ts'
-import type { SurveyedRoom } from '../survey/survey.ts'
+import type { Doorway, SurveyedRoom } from '../survey/survey.ts'
 
 /** A closet is a room to take or to drop, and stands on a line of the room that it opens from. */
 export interface ClosetOf {
@@ -22,36 +23,76 @@ export interface JobIndex {
   readonly products: ReadonlyMap<string, Product>
   readonly floors: ReadonlyMap<string, Floor>
   readonly surveyed: ReadonlyMap<string, SurveyedRoom>
+  /** Doorways by the lines that tell them, from either side: see `lineKey`. */
+  readonly doorways: ReadonlyMap<string, Doorway>
   /** The floor that each room or closet is laid in. */
   readonly laidIn: ReadonlyMap<string, Floor>
 }
 
-const known = new WeakMap<Measured['job'], JobIndex>()
+const known = new WeakMap<Measured, JobIndex>()
 
 export function jobIndex(measured: Measured): JobIndex {
-  const there = known.get(measured.job)
+  const there = known.get(measured)
   if (there !== undefined) return there
   const made = indexed(measured)
-  known.set(measured.job, made)
+  known.set(measured, made)
   return made
 }
 
+/** Each part is made when it is first asked for: most questions need two or three of them. */
 function indexed({ trees, job, survey }: Measured): JobIndex {
-  const closets = job.rooms.flatMap((room) =>
-    room.recesses
-      .filter(({ kind }) => kind === 'closet')
-      .map((recess) => [keyOf(recess.label), { room, recess }] as const),
-  )
-  return {
-    fileLines: new Map(trees.map((tree) => [tree.file, fileLines(tree)])),
-    blocks: namedBlocks(trees.flatMap(({ blocks }) => blocks)),
-    rooms: firstOf(job.rooms.map((room) => [room.name.key, room])),
-    closets: firstOf(closets),
-    products: firstOf(job.products.map((product) => [product.name.key, product])),
-    floors: firstOf(job.floors.map((floor) => [floor.name.key, floor])),
-    surveyed: firstOf(survey.rooms.map((room) => [room.room.name.key, room])),
-    laidIn: firstOf(job.floors.flatMap((floor) => floor.rooms.map(({ key }) => [key, floor]))),
+  const parts = new Map<string, unknown>()
+  const once = <T>(part: string, make: () => T): T => {
+    if (!parts.has(part)) parts.set(part, make())
+    return parts.get(part) as T
   }
+  return {
+    get fileLines() {
+      return once('fileLines', () => new Map(trees.map((tree) => [tree.file, fileLines(tree)])))
+    },
+    get blocks() {
+      return once('blocks', () => namedBlocks(trees.flatMap(({ blocks }) => blocks)))
+    },
+    get rooms() {
+      return once('rooms', () => firstOf(job.rooms.map((room) => [room.name.key, room])))
+    },
+    get closets() {
+      return once('closets', () => firstOf(job.rooms.flatMap(closetsOf)))
+    },
+    get products() {
+      return once('products', () => firstOf(job.products.map((one) => [one.name.key, one])))
+    },
+    get floors() {
+      return once('floors', () => firstOf(job.floors.map((floor) => [floor.name.key, floor])))
+    },
+    get surveyed() {
+      return once('surveyed', () => firstOf(survey.rooms.map((one) => [one.room.name.key, one])))
+    },
+    get doorways() {
+      return once('doorways', () => firstOf(survey.doorways.flatMap(linesOf)))
+    },
+    get laidIn() {
+      const laid = (floor: Floor) => floor.rooms.map(({ key }) => [key, floor] as const)
+      return once('laidIn', () => firstOf(job.floors.flatMap(laid)))
+    },
+  }
+}
+
+function closetsOf(room: Room): readonly (readonly [string, ClosetOf])[] {
+  return room.recesses
+    .filter(({ kind }) => kind === 'closet')
+    .map((recess) => [keyOf(recess.label), { room, recess }])
+}
+
+function linesOf(doorway: Doorway): readonly (readonly [string, Doorway])[] {
+  return [doorway.opening, doorway.other].flatMap((opening) =>
+    opening === null ? [] : [[lineKey(opening.span), doorway] as const],
+  )
+}
+
+/** A place as a key. */
+export function lineKey({ file, start }: Span): string {
+  return `${start} ${file}`
 }
 
 function fileLines({ blocks }: Tree): ReadonlyMap<string, Block> {

@@ -22,7 +22,8 @@ export function unmetExpectations(job: Job, counted: Takeoff): readonly Message[
   )
 }
 
-function foundFor(
+/** The quantity that an expectation is held against, among those of its floor and its product. */
+export function foundFor(
   expected: Expectation,
   ofFloor: readonly Quantity[],
   bought: readonly Quantity[],
@@ -39,7 +40,8 @@ function foundFor(
   }
 }
 
-function isOutside(value: Ratio, expected: Expectation): boolean {
+/** Whether a value lies farther off than an expectation allows. */
+export function isOutside(value: Ratio, expected: Expectation): boolean {
   const off = subtract(value, expected.value)
   const size = off.n < 0n ? { n: -off.n, d: off.d } : off
   const margin = multiply(expected.value, multiply(expected.withinPercent, ratio(1, 100)))
