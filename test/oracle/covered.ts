@@ -12,8 +12,8 @@ import {
   toLeft,
   unit,
 } from './point.ts'
-import { compare, fine, type Ratio, ratio, size, times, ZERO } from './ratio.ts'
-import { type Region, regionOf, type Stretch } from './region.ts'
+import { compare, fine, minus, type Ratio, ratio, size, times, ZERO } from './ratio.ts'
+import { heightAt, type Region, regionOf, type Slice, type Stretch } from './region.ts'
 
 /** What planks cover: the floor less a band along each stretch of its rim, mitred where it juts in. */
 export function coveredWithin(rim: readonly Side[]): Region {
@@ -26,8 +26,15 @@ export function coveredWithin(rim: readonly Side[]): Region {
       .filter((next) => sameSpot(side.to, next.from) && needsCorner(side, next))
       .map((next) => around(mitreOf(side, next))),
   )
-  return regionOf(rim, [...bands, ...corners])
+  return regionOf(rim, [...bands, ...corners]).filter((slice) => !isSpike(slice))
 }
+
+/** What is nowhere so wide is left out. */
+const SPIKE = ratio(1000n)
+
+/** Between two bands that meet all but squarely beside an edge without a gap. */
+const isSpike = ({ from, to, low, high }: Slice): boolean =>
+  [from, to].every((x) => compare(minus(heightAt(high, x), heightAt(low, x)), SPIKE) < 0)
 
 /**
  * Where the rim juts in the bands leave a corner open. Where it is square but for what a turn by any

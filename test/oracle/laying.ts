@@ -1,7 +1,7 @@
 import { type Course, holds } from './courses.ts'
 import { point } from './point.ts'
 import type { PublishedFloor, PublishedPiece, Ring } from './published.ts'
-import { compare, half, minus, plus, type Ratio, ratio, same, ZERO } from './ratio.ts'
+import { compare, half, minus, plus, type Ratio, ratio, same, size, ZERO } from './ratio.ts'
 import {
   alongFrom,
   extentOf,
@@ -10,6 +10,7 @@ import {
   larger,
   type Region,
   regionOf,
+  type Slice,
   smaller,
   steepness,
 } from './region.ts'
@@ -100,7 +101,8 @@ function blanksOf(
     const plankLength = plankLengthOf(published, floor)
     const cut = isStart ? startLength(published) : plankLength
     const parted = partedAfter(published, groups[i + 1], floor)
-    const to = i === groups.length - 1 ? end : (parted ?? plus(from, ratio(cut)))
+    const joint = parted ?? ontoCorner(plus(from, ratio(cut)), stretch, row)
+    const to = i === groups.length - 1 ? end : joint
     const pieces = hangingTogether(alongFrom(stretch, from, to)).filter(isMoreThanHair)
     blanks.push({ course, published, pieces, from, to, row, plankLength })
     isStart = parted !== null
@@ -113,13 +115,19 @@ function blanksOf(
 const beginning = (stretch: Region, start: Ratio): Region =>
   stretch.filter(({ from }) => same(from, start))
 
-/** A slanted place beside a joint may lie off it by what is rounded away. */
-function isMoreThanHair(piece: Region): boolean {
-  const isSlanted = piece.some(({ low, high }) =>
-    [low, high].some((line) => steepness(line).n > 0n),
-  )
-  return compare(longAlong(piece), isSlanted ? ratio(8n) : ZERO) > 0
+/** In a row that begins at a slanted edge a joint may lie off a corner by what is rounded away. */
+function ontoCorner(joint: Ratio, stretch: Region, row: Region): Ratio {
+  if (!row.some(isSlanted)) return joint
+  const isNear = (place: Ratio) => compare(size(minus(place, joint)), ratio(8n)) <= 0
+  return stretch.flatMap(({ from, to }) => [from, to]).find(isNear) ?? joint
 }
+
+const isSlanted = ({ low, high }: Slice): boolean =>
+  [low, high].some((line) => steepness(line).n > 0n)
+
+/** A slanted place beside a joint may lie off it by what is rounded away. */
+const isMoreThanHair = (piece: Region): boolean =>
+  compare(longAlong(piece), piece.some(isSlanted) ? ratio(8n) : ZERO) > 0
 
 const leftOf = (pieces: readonly PublishedPiece[]): number =>
   Math.min(...pieces.flatMap(({ ring }) => ring.map(([u]) => u)))

@@ -254,13 +254,17 @@ export function between(region: Region, low: Ratio, high: Ratio): Region {
         const kept = (line: Line) => within(line, [from, to], [low, high])
         const bottom = compare(heightAt(slice.low, at), low) > 0 ? kept(slice.low) : floor
         const top = compare(heightAt(slice.high, at), high) < 0 ? kept(slice.high) : roof
-        return compare(heightAt(bottom, at), heightAt(top, at)) < 0
+        return compare(plus(heightAt(bottom, at), hairBetween(bottom, top)), heightAt(top, at)) < 0
           ? [{ from, to, low: bottom, high: top }]
           : []
       })
     }),
   )
 }
+
+/** Beside a slanted line; along the axes nothing is rounded. */
+const hairBetween = (low: Line, high: Line): Ratio =>
+  [low, high].every((line) => same(line.a.y, line.b.y)) ? ratio(0n) : HAIR
 
 /** Where a steep line crosses a height is found so fine only: its ends go no further than the heights. */
 function within(
