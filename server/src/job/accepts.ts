@@ -2,9 +2,10 @@ import { WARNING_CODES } from '../facts/codes.ts'
 import { type Message, message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
 import { cover, type Span } from '../facts/span.ts'
-import type { Block, Entry } from '../language/tree.ts'
+import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Accept } from './job.ts'
+import { writeName } from './names.ts'
 import { nameOf } from './phrases.ts'
 
 /** The accepted warnings of all blocks; those of the job block hold everywhere. */
@@ -14,17 +15,18 @@ export function acceptsOf(blocks: readonly Block[], binding: Binding): readonly 
       const name = line.word === 'accept' ? nameOf(line, 'NAME') : null
       if (name === null) return []
       const code = name.key.replaceAll(' ', '-')
-      if (!WARNING_CODES.includes(code)) binding.say(unknownWarning(line, name.text, code))
+      if (!WARNING_CODES.includes(code)) binding.say(unknownWarning(line, name, code))
       return [{ code, scope: block.word === 'job' ? null : spanOf(block), span: line.line.span }]
     }),
   )
 }
 
-function unknownWarning(line: Entry, text: string, code: string): Message {
+function unknownWarning(line: Entry, name: Name, code: string): Message {
   const near = nearest(code, WARNING_CODES)?.replaceAll('-', ' ')
   const asked = near === undefined ? '' : ` ${near}?`
-  const said = `No warning is called "${text}".${asked} A warning's name stands beside it, and only warnings can be accepted.`
-  return message('error', 'accept-unknown', line.line.span, said)
+  const said = `No warning is called "${name.text}".${asked} A warning's name stands beside it, and only warnings can be accepted.`
+  const fixes = near === undefined ? [] : [writeName(name, near)]
+  return message('error', 'accept-unknown', line.line.span, said, { fixes })
 }
 
 /** From the block's first line to the end of its last. */

@@ -65,7 +65,7 @@ export function unknownName({ kind, name, known, help }: Unknown, binding: Bindi
   const near = nearestName(name, known, binding)
   const asked = near === null ? '' : `${near.text}? `
   const text = `No ${kind} is called ${said(name.text)}. ${asked}${help}`
-  const fixes = near === null ? [] : [writeName(name, near)]
+  const fixes = near === null ? [] : [writeName(name, near.text)]
   const related = near === null ? [] : [{ span: near.span, text: `Here is ${near.text}.` }]
   return message('error', 'name-unknown', name.span, text, { fixes, related })
 }
@@ -93,7 +93,7 @@ function haveSameWords(a: string, b: string): boolean {
 }
 
 /** The fix that writes a known name in place of another. */
-export function writeName({ span }: Name, { text }: Name): Fix {
+export function writeName({ span }: Name, text: string): Fix {
   return { title: `Write ${text}`, edits: [{ span, text }] }
 }
 

@@ -98,7 +98,7 @@ function several(unknown: readonly Unknown[]): Message {
     text: `No room is called ${said(name.text)}.`,
   }))
   const fixes = unknown.flatMap((one) =>
-    one.near === null ? [] : [writeName(one.first.name, one.near)],
+    one.near === null ? [] : [writeName(one.first.name, one.near.text)],
   )
   return message('error', 'name-unknown', first.name.span, text, {
     related: related.slice(0, MOST_RELATED),

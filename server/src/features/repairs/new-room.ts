@@ -1,0 +1,17 @@
+import { at } from '../at.ts'
+import { writtenName } from '../written-name.ts'
+import { type Asked, type Repair, repair } from './repair.ts'
+
+/** For a room that there is not: the line that is enough while it is not measured. */
+export function newRoomRepairs(asked: Asked): readonly Repair[] {
+  const { view, place } = asked
+  const { name, block } = at(view.tree, place.start)
+  // A floor lists rooms that are measured; a door may lead to any.
+  if (name?.kind !== 'room' || block?.word !== 'room') return []
+  const { text } = view.tree
+  const line = `room ${writtenName(name.name.text)}`
+  const end = text.length
+  const gap = text.endsWith('\n') ? '\n' : '\n\n'
+  const span = { file: view.file, start: end, end }
+  return [repair(asked, 'choice', `Add the line: ${line}`, [{ span, text: `${gap}${line}\n` }])]
+}
