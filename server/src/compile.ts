@@ -12,6 +12,7 @@ import { type LaidFloor, laying, notLaid } from './layout/lay.ts'
 import type { Compiled, Measured } from './report/compiled.ts'
 import { type Kept, newKept } from './report/kept.ts'
 import { isSurelyMisread } from './survey/closing.ts'
+import { houseIndex } from './survey/house-index.ts'
 import type { Survey } from './survey/survey.ts'
 import { survey as surveyRooms } from './survey/survey-job.ts'
 import { afterMore, takeoff as count } from './takeoff/count.ts'
@@ -141,9 +142,11 @@ function* told<T>(work: Sliced<T>): Generator<Progress, T> {
 
 /** Whether no room of a floor misses closing by so much that its shape is none to be judged. */
 function hasSettledRooms(floor: Floor, survey: Survey): boolean {
-  const keys = new Set(floor.rooms.map(({ key }) => key))
-  const rooms = survey.rooms.filter(({ room }) => keys.has(room.name.key))
-  return !rooms.some(({ closing }) => closing !== null && isSurelyMisread(closing))
+  const { rooms } = houseIndex(survey)
+  return !floor.rooms
+    .flatMap(({ key }) => rooms.get(key) ?? [])
+    .map((i) => survey.rooms[i]!.closing)
+    .some((closing) => closing !== null && isSurelyMisread(closing))
 }
 
 /** By file in the order they are read, then by place, then by code; one that is said twice is kept once. */

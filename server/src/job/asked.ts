@@ -29,12 +29,29 @@ export function sayWhatIsAsked(
   const places = Map.groupBy(said, ({ file }) => file)
   const isSaid = ({ file, start, end }: Span) =>
     (places.get(file) ?? []).some((place) => place.start >= start && place.start <= end)
-  for (const block of blocks) {
-    for (const line of linesOf(block)) {
-      const measure = openMeasure(block, line)
-      if (measure !== undefined && !isSaid(line.line.span)) sayOpen(block, line, measure, binding)
-    }
-  }
+  for (const block of blocks)
+    for (const { line, measure } of openIn(block))
+      if (!isSaid(line.line.span)) sayOpen(block, line, measure, binding)
+}
+
+/** A line with a figure that is still open. */
+interface Open {
+  readonly line: Entry
+  readonly measure: Measure
+}
+
+const known = new WeakMap<Block, readonly Open[]>()
+
+/** The open lines of a block, which is looked through once. */
+function openIn(block: Block): readonly Open[] {
+  const before = known.get(block)
+  if (before !== undefined) return before
+  const open = linesOf(block).flatMap((line) => {
+    const measure = openMeasure(block, line)
+    return measure === undefined ? [] : [{ line, measure }]
+  })
+  known.set(block, open)
+  return open
 }
 
 function openMeasure(block: Block, line: Entry): Measure | undefined {

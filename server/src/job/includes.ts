@@ -90,7 +90,7 @@ export function hasUnreadInclude(
   return (
     messages.length > 0 ||
     includes.some(({ path }) => !read.has(path)) ||
-    tree.blocks.some((block) => [block, ...block.under].some(mayBeInclude))
+    tree.blocks.some((block) => mayBeInclude(block) || block.under.some(mayBeInclude))
   )
 }
 

@@ -1,5 +1,5 @@
 import { keyOf } from '../language/name.ts'
-import type { Entry, Tree } from '../language/tree.ts'
+import type { Block, Entry, Tree } from '../language/tree.ts'
 import { WORDS } from '../language/words.ts'
 import { allLines } from './lines.ts'
 
@@ -10,14 +10,26 @@ import { allLines } from './lines.ts'
  */
 export function lostNames(files: readonly Tree[]): (key: string) => boolean {
   const lost = new Set<string>()
-  for (const block of files.flatMap((tree) => tree.blocks)) {
-    const astray = block.broken && !BLOCK_WORDS.includes(block.word) ? [block] : []
-    for (const line of [...astray, ...block.under.filter(hasNoWord)])
-      for (const key of runsOf(`${line.word} ${line.text}`)) lost.add(key)
-    const closets = allLines(block.under).filter(({ broken, word }) => broken && word === 'closet')
-    if (closets.length > 0) lost.add(keyOf(`${block.name?.text ?? ''} closet`))
-  }
+  for (const { blocks } of files)
+    for (const block of blocks) for (const key of lostIn(block)) lost.add(key)
   return (key) => key.split(' ').some((_, i, words) => lost.has(words.slice(0, i + 1).join(' ')))
+}
+
+const known = new WeakMap<Block, readonly string[]>()
+
+/** What may be such names in one block, which is looked through once. */
+function lostIn(block: Block): readonly string[] {
+  const before = known.get(block)
+  if (before !== undefined) return before
+  const astray = block.broken && !BLOCK_WORDS.includes(block.word) ? [block] : []
+  const runs = [...astray, ...block.under.filter(hasNoWord)].flatMap(({ word, text }) =>
+    runsOf(`${word} ${text}`),
+  )
+  const isCloset = ({ broken, word }: Entry) => broken && word === 'closet'
+  const closets = allLines(block.under).some(isCloset)
+  const lost = closets ? [...runs, keyOf(`${block.name?.text ?? ''} closet`)] : runs
+  known.set(block, lost)
+  return lost
 }
 
 const BLOCK_WORDS = ['job', 'room', 'product', 'floor', 'prices']

@@ -48,7 +48,7 @@ export function pairDoorways(
   const groups = Map.groupBy(sides, (side) => {
     const beyond = beyondOf(side)
     if (beyond === null) return null
-    return `${Math.min(side.room, beyond)} ${Math.max(side.room, beyond)}`
+    return Math.min(side.room, beyond) * plans.length + Math.max(side.room, beyond)
   })
   const partners = new Map<Side, Side>()
   const unclear = new Set<Side>()
