@@ -1,12 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { hints } from '../../server/src/features/hints.ts'
 import type { View } from '../../server/src/features/view.ts'
 import { estimateText } from '../../server/src/report/text/estimate.ts'
+import { exampleFiles } from './example-files.ts'
 import { HOUSE } from './house.ts'
 import { view } from './marked.ts'
-
-const EXAMPLES = new URL('../../examples/', import.meta.url)
 
 /** Each hint after the text of its line. */
 function shown(seen: View): readonly string[] {
@@ -74,12 +72,7 @@ test('only the part that is asked for is answered', () => {
 test.each(['upper-floor', 'living-and-sun-room', 'carpeted-bedroom'])(
   '%s shows the figures that the command line prints',
   (name) => {
-    const files = Object.fromEntries(
-      readdirSync(EXAMPLES)
-        .filter((file) => file.endsWith('.floor'))
-        .map((file) => [file, readFileSync(new URL(file, EXAMPLES), 'utf8')]),
-    )
-    const { view: seen } = view(files, { root: `${name}.floor` })
+    const { view: seen } = view(exampleFiles(), { root: `${name}.floor` })
     const printed = estimateText(seen.counted!)
     const figures = hints(seen, { start: 0, end: seen.tree.text.length }).flatMap(({ text }) =>
       text.match(/[0-9.]+ (?:sq ft|planks|boxes)/g),

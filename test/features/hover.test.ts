@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest'
 import { hover } from '../../server/src/features/hover.ts'
+import { estimateText } from '../../server/src/report/text/estimate.ts'
 import { explainText } from '../../server/src/report/text/explain.ts'
+import { layoutText } from '../../server/src/report/text/layout.ts'
 import { visible } from '../../server/src/report/visible.ts'
 import { expectGolden } from '../golden.ts'
+import { exampleFiles } from './example-files.ts'
 import { HOUSE } from './house.ts'
 import { hoverLines, hoverPage } from './hover-page.ts'
 import { type Look, view } from './marked.ts'
@@ -97,7 +100,7 @@ test.each([
     'expect 8 boxes',
     [
       'title: expected: 8 boxes',
-      'text: The job comes to incomplete, 9 boxes so far, which is not what is expected.',
+      'text: The job comes to 9 boxes so far, which is not what is expected.',
     ],
   ],
   ['expect 90 planks, within 10%', ['title: expected: 90 planks, within 10.0 %']],
@@ -131,6 +134,26 @@ test('readings that contradict each other make nothing', () => {
     'text: Its readings contradict each other, so it has no figures before they agree.',
   )
   expect(explained(wrong, '  north       12', `12'`).at(-1)).toContain('nothing is made of them')
+})
+
+test('a doorway where a loop of rooms comes round says how it closes, as the estimate does', () => {
+  const { view: seen } = view(exampleFiles(), { root: 'upper-floor.floor' })
+  const at = seen.tree.text.indexOf('5\' 0", 4\' 1" from left, to library')
+  const said = hoverLines(seen, hover(seen, at)!).find((line) => line.includes('The loop'))!
+  const printed = estimateText(seen.counted!).replace(/\n +/g, ' ')
+  expect(printed).toContain(said.replace('text: ', ''))
+})
+
+test('a rule of a product says where it is not met, as the cut list does', () => {
+  const { view: seen } = view(exampleFiles(), {
+    root: 'living-and-sun-room.floor',
+    file: 'products.floor',
+  })
+  const at = seen.tree.text.lastIndexOf('2" narrowest rip')
+  const lines = hoverLines(seen, hover(seen, at)!)
+  expect(lines).toContain('text: Not met at 6 places:')
+  const worst = lines.find((line) => line.includes('11/16'))!
+  expect(layoutText(seen.counted!)).toContain(/a piece .* asked for/.exec(worst)![0])
 })
 
 test('an include says what it brings, and one that is not there that it is not read', () => {

@@ -1,13 +1,11 @@
-import type { Span } from '../facts/span.ts'
 import { type At, at } from './at.ts'
 import { type Asked, asked } from './hover/asked.ts'
 import { figureParts } from './hover/figure.ts'
 import { includeParts, jobParts } from './hover/file.ts'
-import type { Hover, HoverPart } from './hover/parts.ts'
-import { expectParts, holdParts } from './hover/settled.ts'
+import { lineParts } from './hover/line.ts'
+import type { Hover } from './hover/parts.ts'
 import { thingParts } from './hover/thing.ts'
 import { phraseParts, wordParts } from './hover/word.ts'
-import { thingOn } from './line-thing.ts'
 import { meaningOf } from './meaning.ts'
 import type { View } from './view.ts'
 
@@ -51,31 +49,6 @@ function wordHover(about: Asked, { onWord }: At): Hover | null {
   const says = wordParts(about) ?? []
   const parts = [...lineParts(about), ...says]
   return parts.length === 0 ? null : { span: about.entry.wordSpan, parts }
-}
-
-/** What one line of a block tells, where it is no heading. */
-function lineParts(about: Asked): readonly HoverPart[] {
-  const { view, block, entry, index } = about
-  const { job } = view.measured
-  if (entry === block) return block.word === 'job' ? jobParts(view) : []
-  const isHere = ({ span }: { readonly span: Span }) =>
-    span.start === entry.line.span.start && span.file === entry.line.span.file
-  if (entry.word === 'hold') {
-    const hold = job.holds.find(isHere)
-    return hold === undefined ? [] : holdParts(hold)
-  }
-  if (entry.word === 'expect') {
-    const floor = index.floors.get(block.name?.key ?? '')
-    return (floor?.expects.filter(isOnLine(entry.line.span)) ?? []).flatMap((expected) =>
-      expectParts(about, floor!, expected),
-    )
-  }
-  const thing = thingOn(view.measured, block, entry)
-  return thing === null ? [] : thingParts(about, thing)
-}
-
-function isOnLine(line: Span): (one: { readonly span: Span }) => boolean {
-  return ({ span }) => span.file === line.file && line.start <= span.start && span.end <= line.end
 }
 
 /** The path of an include, the title of the job. */

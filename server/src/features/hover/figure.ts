@@ -10,6 +10,7 @@ import { checkParts } from './check.ts'
 import { doubts, howRead } from './how-read.ts'
 import { openingParts } from './on-wall.ts'
 import { type HoverPart, text, textIf, title } from './parts.ts'
+import { ruleMetParts } from './rule-met.ts'
 import { shapeParts } from './wall.ts'
 import { repeatParts, worthParts } from './worth.ts'
 
@@ -29,6 +30,7 @@ export function figureParts(
     ...(read === null ? [] : [text(read)]),
     ...doubts(measure).map(text),
     ...readingParts(asked, measure),
+    ...ruleMetParts(asked, form),
   ]
 }
 

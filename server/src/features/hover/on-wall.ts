@@ -1,6 +1,7 @@
 import { COMMON_PRACTICE, FROM_THE_JOB } from '../../facts/source.ts'
 import type { Obstacle, OnWall, Opening, Reading, Recess, Room } from '../../job/job.ts'
 import { keyOf } from '../../language/name.ts'
+import { loopText } from '../../report/text/survey.ts'
 import { cornerWords, wallWords } from '../../survey/labels.ts'
 import type { Doorway } from '../../survey/survey.ts'
 import { measuresOf } from '../../takeoff/amount.ts'
@@ -30,6 +31,7 @@ export function openingParts(asked: Asked, room: Room, opening: Opening): readon
     ...textIf(opening.place === null, 'It has no place on its wall yet.'),
     ...(doorway === undefined ? [] : clearWidth(asked, doorway)),
     ...steps(sidesOf(asked, room, opening, doorway)),
+    ...(doorway === undefined ? [] : loopParts(asked, doorway)),
     ...thicknessParts(asked, opening),
     ...(doorway?.jambs ? jambParts(asked) : []),
     ...textIf(opening.trim !== null, `Covered by ${opening.trim}.`),
@@ -44,6 +46,14 @@ function clearWidth({ units }: Asked, { width, other, toText }: Doorway): readon
   const read = other === null ? '' : ' Both rooms read it; the room written first is drawn from.'
   const beyond = toText === '' ? '' : ` It leads to ${toText}.`
   return [text(`Clear width ${printLength(width, units)}.${beyond}${read}`)]
+}
+
+/** How the loop of rooms that comes round in it closes. */
+function loopParts({ view, units }: Asked, { opening, other }: Doorway): readonly HoverPart[] {
+  const lines = [opening, other].flatMap((one) => (one === null ? [] : [lineKey(one.span)]))
+  return view.measured.survey.loops
+    .filter(({ span }) => lines.includes(lineKey(span)))
+    .map((loop) => text(loopText(loop, units)))
 }
 
 /** The line of each room that tells it. */

@@ -1,4 +1,3 @@
-import { sourceInWords } from '../../facts/source.ts'
 import type { Room } from '../../job/job.ts'
 import { counted } from '../../job/sentence.ts'
 import { isSurelyMisread } from '../../survey/closing.ts'
@@ -11,12 +10,14 @@ import {
   derivationParts,
   formula,
   type HoverPart,
+  source,
   step,
   steps,
   text,
   textIf,
   title,
 } from './parts.ts'
+import { ALLOWED_MISS, SPREAD_SOURCE } from './spread-rule.ts'
 
 /** A room: its area down to the readings, how it closes, its closets and the floor that it is laid in. */
 export function roomParts(asked: Asked, room: Room): readonly HoverPart[] {
@@ -83,11 +84,8 @@ function closingParts({ units }: Asked, closing: Closing | null): readonly Hover
       `${perimeter} Closing error ${length(closing.east)} east, ${length(closing.north)} north${ratio}; ` +
         `allowed ${allowed}${closing.within ? '' : ': exceeded'}.`,
     ),
-    formula('allowed = 2·√Σσ² over the walls along it'),
+    formula(ALLOWED_MISS),
     text(`It is spread by the ${closing.rule} rule.`),
-    {
-      kind: 'source',
-      text: sourceInWords({ kind: 'published', title: 'NPTEL 105107122, module 9' }),
-    },
+    source(SPREAD_SOURCE),
   ]
 }

@@ -1,7 +1,6 @@
 import type { Message } from '../../facts/message.ts'
 import type { Expectation, Floor, Hold } from '../../job/job.ts'
 import { counted as countedWord } from '../../job/sentence.ts'
-import { amountText } from '../../report/text/quantities.ts'
 import { foundFor, isOutside } from '../../takeoff/expectations.ts'
 import { printDecimal } from '../../units/decimal.ts'
 import { countedIndex } from '../counted-index.ts'
@@ -28,7 +27,8 @@ export function expectParts(
     return [head, text('There is no such number yet to hold it against.')]
   }
   const verdict = isOutside(found.value, expected) ? 'which is not what is expected' : 'as expected'
-  return [head, text(`The job comes to ${amountText(found)}, ${verdict}.`), ...quantityParts(found)]
+  const amount = found.complete ? found.printed : `${found.printed} so far`
+  return [head, text(`The job comes to ${amount}, ${verdict}.`), ...quantityParts(found)]
 }
 
 /** What is held, who clears it, and whether that was done. */

@@ -17,6 +17,7 @@ import {
   textIf,
   title,
 } from './parts.ts'
+import { SPREAD_FORMULAS, SPREAD_SOURCE } from './spread-rule.ts'
 
 /** A wall: its reading, what the shape makes of it, what the floor meets there and what stands in it. */
 export function wallParts(asked: Asked, room: Room, wall: Wall): readonly HoverPart[] {
@@ -75,19 +76,11 @@ function shareParts(
     text(
       `Its share of the closing error: ${signedLength(share, units)}, by the ${closing.rule} rule.`,
     ),
-    formula(FORMULAS[closing.rule]),
+    formula(SPREAD_FORMULAS[closing.rule]),
     ...steps(sharers(surveyed, wall, units)),
-    source(RULE_SOURCE),
+    source(SPREAD_SOURCE),
   ]
 }
-
-const FORMULAS = {
-  transit: 'share = −(closing error along it) × its length ÷ all walls along it',
-  compass:
-    'walls given by a way keep it; of all corrections c that close the room, those with the least Σ c² ÷ length',
-} as const
-
-const RULE_SOURCE = { kind: 'published', title: 'NPTEL 105107122, module 9' } as const
 
 /** The closing error, and the walls that it is spread over: those along the wall, or all of them. */
 function sharers(surveyed: SurveyedRoom, wall: Wall, units: Asked['units']): readonly Step[] {

@@ -80,9 +80,13 @@ function checkName(check: Check, { room }: SurveyedRoom): string {
 }
 
 function loopLines(loop: Loop, units: UnitStyle): readonly string[] {
+  return wrap(visible(loopText(loop, units)), 96, { first: '  ', hang: '  ' })
+}
+
+/** How a loop of rooms comes round, against what its readings allow. */
+export function loopText(loop: Loop, units: UnitStyle): string {
   const off = `${printLength(loop.east, units)} east, ${printLength(loop.north, units)} north`
   const allowed = `${printLength(loop.allowedEast, units)}, ${printLength(loop.allowedNorth, units)}`
   const verdict = loop.within ? 'allowed' : 'more than the allowed'
-  const said = `The loop ${loop.rooms.join(', ')} comes round at ${loop.doorway} within ${off} (${verdict} ${allowed}).`
-  return wrap(visible(said), 96, { first: '  ', hang: '  ' })
+  return `The loop ${loop.rooms.join(', ')} comes round at ${loop.doorway} within ${off} (${verdict} ${allowed}).`
 }
