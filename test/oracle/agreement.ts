@@ -275,9 +275,10 @@ function compareBreaches(
   }
 }
 
-/** How long a piece is, and where its joints are, depends on where its tips lie. */
+/** How long a piece is, and where its joints are, depends on where its tips lie; a run may end at a steep edge. */
 function slackOf({ rule, pieces }: Breach, blanks: readonly Blank[], near: Nearness): Ratio {
   if (near.isExact || rule === 'narrowest rip') return ratio(near.nm)
+  if (rule === 'longest run') return ratio(near.nm * 1000n)
   return pieces.reduce((slack, piece) => {
     const blank = blanks.find((one) => one.pieces.includes(piece))
     return blank ? plus(slack, alongSlack(piece, blank, near)) : slack

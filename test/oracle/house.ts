@@ -3,7 +3,18 @@ import type { Job, OnWall } from './job.ts'
 import { INCH, type Nm } from './lengths.ts'
 import { outlineOf } from './outline.ts'
 import { add, cross, dot, less, middle, type Point, point, rounded, scaled } from './point.ts'
-import { compare, minus, plus, type Ratio, ratio, size, ZERO } from './ratio.ts'
+import {
+  ceiling,
+  compare,
+  minus,
+  over,
+  plus,
+  type Ratio,
+  ratio,
+  size,
+  times,
+  ZERO,
+} from './ratio.ts'
 import { larger, smaller } from './region.ts'
 import { type Face, faceOf, type Shape, shapeOf } from './shape.ts'
 import { type Spot, spotsOf } from './spots.ts'
@@ -42,7 +53,7 @@ export function houseOf(job: Job): House {
     if (places.has(first.shape.room.key)) continue
     const group = groupFrom(first, alone, links)
     const x = group.flatMap(([room, place]) => outline(job, room).map((at) => plus(at.x, place.x)))
-    const east: Ratio = reached === null ? ZERO : minus(plus(reached, METRE), x.reduce(smaller))
+    const east: Ratio = reached === null ? ZERO : minus(wholeMetrePast(reached), x.reduce(smaller))
     for (const [{ shape }, place] of group) {
       places.set(shape.room.key, { x: plus(place.x, east), y: place.y })
     }
@@ -55,6 +66,14 @@ export function houseOf(job: Job): House {
 }
 
 const METRE = ratio(10n ** 9n)
+const MICROMETRE = ratio(1000n)
+
+/** The first whole metre that is a metre, less at most a micrometre, past a place. */
+function wholeMetrePast(place: Ratio): Ratio {
+  const least = minus(plus(place, METRE), MICROMETRE)
+  return times(METRE, ratio(ceiling(over(least, METRE))))
+}
+
 const ORIGIN = point(0n, 0n)
 
 /** The rooms that openings tie to this one, each with its place beside it. */

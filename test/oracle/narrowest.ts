@@ -1,4 +1,4 @@
-import { compare, minus, plus, type Ratio, ratio, size } from './ratio.ts'
+import { compare, minus, plus, type Ratio, ratio, size, times } from './ratio.ts'
 import {
   distinct,
   heightAt,
@@ -7,6 +7,7 @@ import {
   type Region,
   type Slice,
   smaller,
+  steepness,
 } from './region.ts'
 
 /** At most this wide a side counts as a point. */
@@ -79,7 +80,10 @@ function goesOn(one: Trapezium, next: Trapezium, side: 'left' | 'right'): boolea
   const at = side === 'left' ? one.slice.to : one.slice.from
   const start = side === 'left' ? next.slice.from : next.slice.to
   const isOne = (a: Line, b: Line) =>
-    compare(size(minus(heightAt(a, at), heightAt(b, start))), ratio(2n)) <= 0
+    compare(
+      size(minus(heightAt(a, at), heightAt(b, start))),
+      times(HAIR, plus(ratio(1n), larger(steepness(a), steepness(b)))),
+    ) <= 0
   return (
     compare(size(minus(at, start)), HAIR) <= 0 &&
     isOne(one.slice.low, next.slice.low) &&
