@@ -23,8 +23,8 @@ const NOWHERE: Point = { x: 0, y: 0 }
 /**
  * Places the rooms one after the other: the first of each network stays, and always the first room in
  * written order that has a doorway to a placed one comes next, the middles of its two faces a wall's
- * thickness apart. Networks that nothing ties stand side by side, a metre apart, so that no drawing
- * overlaps; the first keeps its origin.
+ * thickness apart. Networks that nothing ties stand side by side, a metre or two apart, so that no
+ * drawing overlaps; the first keeps its origin.
  */
 export function placeRooms(plans: readonly RoomPlan[], pairs: readonly Pair[]): Placing {
   const doors = doorsByRoom(plans.length, pairs)
@@ -113,13 +113,23 @@ function setApart(
   return moves.map(({ x, y }, i) => ({ x: x + shifts[networks[i]!]!, y }))
 }
 
-/** How far east each network is moved, to begin a metre past the one before it. */
+/**
+ * How far east each network is moved: it begins on the first whole metre that lies a metre past the one
+ * before it, so that a corrected reading seldom moves a network to which it does not belong.
+ */
 function shiftsOf(west: readonly number[], east: readonly number[]): readonly number[] {
   let edge: number | null = null
   return west.map((start, network) => {
     if (start === Infinity) return 0
-    const shift = edge === null ? 0 : edge + NM_PER_M - start
+    const shift = edge === null ? 0 : wholeMetrePast(edge) - start
     edge = east[network]! + shift
     return shift
   })
+}
+
+/** A corner that was rounded may lie this much past where it would be: 1 µm is no distance. */
+const ROUNDED = 1000
+
+function wholeMetrePast(edge: number): number {
+  return Math.ceil((edge + NM_PER_M - ROUNDED) / NM_PER_M) * NM_PER_M + 0
 }
