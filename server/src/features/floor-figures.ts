@@ -1,7 +1,7 @@
 import type { LaidFloor } from '../layout/lay.ts'
 import { narrowestOf } from '../layout/narrowest.ts'
 import type { PublishedFloor } from '../layout/published.ts'
-import { pieceFacts } from '../report/piece-facts.ts'
+import { isWhole } from '../report/piece-facts.ts'
 import type { Nm } from '../units/length.ts'
 
 /** What is told of a laid floor at a glance. */
@@ -25,7 +25,7 @@ export function floorFigures({ published }: LaidFloor): FloorFigures {
   const made = {
     courses: courses.length,
     planks: planks.length,
-    cut: pieces.filter((piece) => pieceFacts(piece).cut !== 'whole').length,
+    cut: pieces.filter((piece) => !isWhole(piece)).length,
     breaches: breaches.length,
     narrowest: narrowestPiece(published),
   }

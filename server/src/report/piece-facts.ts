@@ -28,6 +28,12 @@ export function pieceFacts(piece: PublishedPiece): PieceFacts {
   }
 }
 
+/** Whether a piece is laid as it came, with nothing sawn off. */
+export function isWhole({ factory, ring }: PublishedPiece): boolean {
+  const { left, right, low, high } = factory
+  return left && right && low && high && (ring.length <= 4 || cornersOf(ring) <= 4)
+}
+
 function cutOf({ factory }: PublishedPiece, shaped: boolean): Cut {
   const crosscut = !factory.left || !factory.right
   const ripped = !factory.low || !factory.high
