@@ -60,6 +60,17 @@ test('a reading says what it is worth, and which line says so', () => {
   )
 })
 
+// By hand: 3760 mm and 12' 4" = 3759.2 mm miss by 0.8 mm; each takes half of it.
+test('a job in millimetres is explained in millimetres', () => {
+  const metric = HOUSE.replace('job House', 'job House\nunits mm').replace(`12' 4 1/8"`, '3760 mm')
+  expect(explained(metric, '  north       12', `12'`)).toEqual(
+    expect.arrayContaining([
+      `text: Read as 3759.2 mm, 12' 4".`,
+      'text: Its share of the closing error: +0.4 mm, by the transit rule.',
+    ]),
+  )
+})
+
 test('the area of a room is explained by the same numbers as on the command line', () => {
   const { view: seen } = view(HOUSE)
   const area = seen.counted!.takeoff.floors[0]!.quantities.find(({ room }) => room === 'den')!
