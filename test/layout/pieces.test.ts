@@ -5,6 +5,7 @@ import type { Region } from '../../server/src/geometry/point.ts'
 import { floorArea } from '../../server/src/layout/area.ts'
 import { EAST_WEST, type Frame, intoFrame } from '../../server/src/layout/frame.ts'
 import { netInFrame } from '../../server/src/layout/net.ts'
+import { piecesOf } from '../../server/src/layout/pieces.ts'
 import { problemOf } from '../../server/src/layout/problem-of.ts'
 import { publishFloor } from '../../server/src/layout/publish.ts'
 import type { PublishedFloor } from '../../server/src/layout/published.ts'
@@ -112,6 +113,86 @@ describe('pieces', () => {
     expect(upper.map(({ along }) => along.map((x) => x / inch(1)))).toEqual([
       [0, 20],
       [0, 24],
+    ])
+  })
+
+  test.each([
+    [
+      'as it lies',
+      false,
+      [
+        [5, 35],
+        [5, 15],
+        [19, 35],
+      ],
+    ],
+    [
+      'turned, from its other end',
+      true,
+      [
+        [5, 35],
+        [25, 35],
+        [5, 21],
+      ],
+    ],
+  ] as const)(
+    'of one blank that a wall end parts take their own lengths of it, %s',
+    (_, turned, along) => {
+      // Down from the wall at 30 to 34 comes a wall end, on which a bar lies across from 10 to 60.
+      const t = ring(
+        ...([
+          [0, 0],
+          [80, 0],
+          [80, 7],
+          [34, 7],
+          [34, 4],
+          [60, 4],
+          [60, 3],
+        ] as const),
+        ...([
+          [10, 3],
+          [10, 4],
+          [30, 4],
+          [30, 7],
+          [0, 7],
+        ] as const),
+      )
+      const cut = problemOf([t], { seam: 0, start: 0, onward: 'up' }, rules, [])
+      const blank = (from: number, to: number, plank: number) => ({
+        ...{ stretch: 0, course: 1, from: inch(from), to: inch(to), plank, turned },
+        along: [inch(5), inch(5 + to - from)] as const,
+        across: [0, inch(7)] as const,
+      })
+      const blanks = [blank(50, 80, 3), blank(20, 50, 2), blank(0, 20, 1)]
+      const planks = [1, 2, 3].map((plank) => ({ plank, length: inch(48) }))
+      const made = piecesOf(cut, { ...naivePlan(cut, 'posts'), blanks, planks }).pieces
+      const middle = made.filter(({ plank }) => plank === 2)
+      expect(middle.map((piece) => piece.along.map((u) => u / inch(1)))).toEqual(along)
+      expect(new Set(middle.map((piece) => piece.blank)).size).toBe(1)
+      expect(made.map(({ plank }) => plank)).toEqual([1, 2, 2, 2, 3])
+    },
+  )
+
+  test('are parted at each post that no joint falls into, from left to right', () => {
+    const post = (at: number, low: number) =>
+      ring([at, low], [at, low + 1], [at + 2, low + 1], [at + 2, low])
+    const net = [rectangle(0, 0, inch(40), inch(7)), post(30, 2), post(10, 2), post(10, 5)]
+    const { joints, pieces } = laid(net, 0, EAST_WEST, 'nothing')
+    expect(
+      joints.map(({ at, low, high, parted }) =>
+        [at, low, high].map((v) => v / inch(1)).concat(parted ? 1 : 0),
+      ),
+    ).toEqual([
+      [11, 0, 2, 1],
+      [11, 3, 5, 1],
+      [11, 6, 7, 1],
+      [31, 0, 2, 1],
+      [31, 3, 7, 1],
+    ])
+    expect(pieces.map(({ along }) => along.map((u) => u / inch(1)))).toEqual([
+      [0, 11],
+      [11, 31],
+      [31, 40],
     ])
   })
 
