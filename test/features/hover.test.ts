@@ -60,6 +60,30 @@ test('a reading says what it is worth, and which line says so', () => {
   )
 })
 
+test('walls that turn by right angles share the closing error with those along them', () => {
+  const turned = `job A
+room den
+  north 12' 0"
+  slant 10' 0", 90° right
+  slant 12' 0 1/8", 90° right
+  slant 10' 0", 90° right
+`
+  expect(explained(turned, '  north', 'north')).toEqual(
+    expect.arrayContaining([
+      '  - closing error: -1/8" east',
+      `    - north: 12' 0", +1/16" @3`,
+      `    - slant (12' 0 1/8"): 12' 0 1/8", -1/16" @5`,
+    ]),
+  )
+})
+
+test('a room of very many walls is told in a few lines', () => {
+  const steps = Array.from({ length: 300 }, () => `  north 1' 0"\n  east 1' 0"\n`).join('')
+  const stair = `job A\nroom den\n${steps}  south 300' 0"\n  west 300' 1"\n`
+  expect(explained(stair, '  west', 'west').length).toBeLessThan(60)
+  expect(explained(stair, 'room den', 'den').length).toBeLessThan(60)
+})
+
 // By hand: 3760 mm and 12' 4" = 3759.2 mm miss by 0.8 mm; each takes half of it.
 test('a job in millimetres is explained in millimetres', () => {
   const metric = HOUSE.replace('job House', 'job House\nunits mm').replace(`12' 4 1/8"`, '3760 mm')

@@ -6,7 +6,7 @@ import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
 import { wallsMade } from '../wall-made.ts'
 import type { Asked } from './asked.ts'
-import { formula, type HoverPart, sentence, step, steps, text, title } from './parts.ts'
+import { formula, type HoverPart, sentence, step, steps, stepsFor, text, title } from './parts.ts'
 
 /** A diagonal, width, tie or tested corner: what was read, what the shape makes it, and what is allowed. */
 export function checkParts(asked: Asked, room: Room, check: Check): readonly HoverPart[] {
@@ -57,15 +57,13 @@ function readingText(difference: Nm, units: UnitStyle): string {
 }
 
 /** The walls that make the shape, each with its reading. */
-function madeOf(surveyed: SurveyedRoom, units: Asked['units']): readonly HoverPart[] {
-  const { room } = surveyed
+function madeOf(surveyed: SurveyedRoom, units: UnitStyle): readonly HoverPart[] {
+  const made = wallsMade(surveyed)
   return steps(
-    wallsMade(surveyed).map(({ closed }, index) => {
-      const { reading } = room.walls[index]!
-      return step(
-        `${wallWords(room, index)}: ${reading.text}, in the shape ${printLength(closed, units)}`,
-        reading.span,
-      )
+    stepsFor(made.length === 0 ? [] : surveyed.room.walls, ({ index, reading }) => {
+      const closed = printLength(made[index]!.closed, units)
+      const wall = wallWords(surveyed.room, index)
+      return step(`${wall}: ${reading.text}, in the shape ${closed}`, reading.span)
     }),
   )
 }

@@ -60,6 +60,13 @@ export function steps(lines: readonly Step[]): readonly HoverPart[] {
   ]
 }
 
+/** A line for each of many things, made for so many only as are shown. */
+export function stepsFor<T>(things: readonly T[], make: (thing: T) => Step): readonly Step[] {
+  const shown = things.slice(0, MOST_STEPS - 2).map(make)
+  const more = things.length - shown.length
+  return more === 0 ? shown : [...shown, step(`and ${more} more`)]
+}
+
 export function step(text: string, span: Span | null = null, depth = 0): Step {
   return { depth, text, span }
 }

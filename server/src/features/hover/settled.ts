@@ -1,6 +1,7 @@
 import type { Message } from '../../facts/message.ts'
 import type { Expectation, Floor, Hold } from '../../job/job.ts'
 import { counted as countedWord } from '../../job/sentence.ts'
+import { printAmount } from '../../takeoff/amount.ts'
 import { foundFor, isOutside } from '../../takeoff/expectations.ts'
 import { printDecimal } from '../../units/decimal.ts'
 import { countedIndex } from '../counted-index.ts'
@@ -14,10 +15,9 @@ export function expectParts(
   floor: Floor,
   expected: Expectation,
 ): readonly HoverPart[] {
-  const places = expected.what === 'boxes' || expected.what === 'planks' ? 0 : 1
   const within =
     expected.withinPercent.n === 0n ? '' : `, within ${printDecimal(expected.withinPercent, 1)} %`
-  const head = title(`expected: ${printDecimal(expected.value, places)} ${expected.what}${within}`)
+  const head = title(`expected: ${printAmount(expected.value, expected.what)}${within}`)
   if (view.counted === null) return [head, BEING_COUNTED]
   const { floors, products } = countedIndex(view.counted)
   const ofFloor = floors.get(floor.name.key)?.quantities ?? []

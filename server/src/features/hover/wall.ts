@@ -1,3 +1,4 @@
+import type { Ring } from '../../geometry/point.ts'
 import type { Room, Wall } from '../../job/job.ts'
 import { isSurelyMisread } from '../../survey/closing.ts'
 import { wallWords } from '../../survey/labels.ts'
@@ -13,6 +14,7 @@ import {
   source,
   step,
   steps,
+  stepsFor,
   text,
   textIf,
   title,
@@ -84,33 +86,31 @@ function shareParts(
 
 /** The closing error, and the walls that it is spread over: those along the wall, or all of them. */
 function sharers(surveyed: SurveyedRoom, wall: Wall, units: Asked['units']): readonly Step[] {
-  const closing = surveyed.closing!
+  const { room, corners } = surveyed
+  const { rule, east, north } = surveyed.closing!
   const made = wallsMade(surveyed)
-  const isTransit = closing.rule === 'transit'
-  const isAlongEast = facesUpright(wall)
-  const walls = surveyed.room.walls.filter((one) => !isTransit || facesUpright(one) === isAlongEast)
-  const [east, north] = [printLength(closing.east, units), printLength(closing.north, units)]
-  const error = isTransit
-    ? isAlongEast
-      ? `${east} east`
-      : `${north} north`
-    : `${east} east, ${north} north`
+  const eastward = runsEast(corners, wall.index)
+  const parts = [
+    ...(rule === 'transit' && !eastward ? [] : [`${printLength(east, units)} east`]),
+    ...(rule === 'transit' && eastward ? [] : [`${printLength(north, units)} north`]),
+  ]
+  const walls = room.walls.filter(
+    ({ index }) => rule !== 'transit' || runsEast(corners, index) === eastward,
+  )
+  const shares = stepsFor(walls, ({ index, reading }) => {
+    const share = signedLength(made[index]!.share, units)
+    return step(`${wallWords(room, index)}: ${reading.text}, ${share}`, reading.span)
+  })
   return [
-    step(`closing error: ${error}`),
-    ...walls.map(({ index, reading }) =>
-      step(
-        `${wallWords(surveyed.room, index)}: ${reading.text}, ${signedLength(made[index]!.share, units)}`,
-        reading.span,
-        1,
-      ),
-    ),
+    step(`closing error: ${parts.join(', ')}`),
+    ...shares.map((one) => ({ ...one, depth: 1 })),
   ]
 }
 
-/** Looking north or south you walk along east-west. */
-function facesUpright({ heading }: Wall): boolean {
-  if (heading.kind === 'way') return heading.way === 'north' || heading.way === 'south'
-  return heading.kind === 'offset' && heading.north === 0
+/** Whether a wall of a right-angled room lies along east-west. */
+function runsEast(corners: Ring, wall: number): boolean {
+  const [from, to] = [corners[wall]!, corners[(wall + 1) % corners.length]!]
+  return Math.abs(to.x - from.x) > Math.abs(to.y - from.y)
 }
 
 function edgeParts({ units }: Asked, room: Room, wall: Wall): readonly HoverPart[] {
