@@ -16,6 +16,10 @@ export class Refused extends Error {
 }
 
 export interface EditorOptions {
+  /** Another server than ours. */
+  readonly script?: string
+  /** For Node. */
+  readonly flags?: readonly string[]
   readonly capabilities?: object
   readonly introduction?: object
   /** Answers what the server asks of an editor, by method. */
@@ -59,7 +63,7 @@ export class Editor {
 
   /** An editor whose server has not been greeted yet. */
   static raw(options: EditorOptions = {}): Editor {
-    return new Editor(startServer(), options)
+    return new Editor(startServer(options.script, options.flags), options)
   }
 
   static async open(options: EditorOptions = {}): Promise<Editor> {

@@ -29,7 +29,7 @@ describe('a body that is no message', () => {
   test.each(['{"a', '', '5', 'null', '"text"', '\u0000', '{"jsonrpc":"2.0",}'])(
     '%j is refused, and the next message is read',
     async (body) => {
-        const refused = answerToNobody()
+      const refused = answerToNobody()
       editor.server.write(`Content-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`)
       expect(await refused).toMatchObject({ code: PARSE_ERROR })
       expect(await editor.ask('textDocument/codeLens', QUESTION)).toEqual([])

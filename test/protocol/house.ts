@@ -13,6 +13,7 @@ export const PRODUCT = `product larch
   pad         attached
   joints      8" stagger, 10" shortest end, 2" narrowest rip
   gap         1/4"
+  spoil       2 planks
 `
 
 /** A job without anything to say that is not a note. */
@@ -23,7 +24,6 @@ base 1/2" thick, kept
 
 ${PRODUCT}
 room den
-  touched     base
   north       12' 0"
   east        10' 0"
   south       12' 0"

@@ -22,9 +22,9 @@ export interface ServerProcess {
 }
 
 /** Starts the server that is shipped, as an editor would over a pipe. */
-export function startServer(args: readonly string[] = []): ServerProcess {
-  if (!existsSync(BUNDLE)) throw new Error(`${BUNDLE} is missing: npm run build makes it`)
-  const child = spawn(process.execPath, [...args, BUNDLE, '--stdio'], { cwd: HOME })
+export function startServer(script = BUNDLE, flags: readonly string[] = []): ServerProcess {
+  if (!existsSync(script)) throw new Error(`${script} is missing: npm run build makes it`)
+  const child = spawn(process.execPath, [...flags, script, '--stdio'], { cwd: HOME })
   const takers: ((frame: Frame) => void)[] = []
   const strays: string[] = []
   const errors: string[] = []

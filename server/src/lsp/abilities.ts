@@ -12,6 +12,8 @@ export interface Abilities {
   /** Diagnostics may name other places. */
   readonly relates: boolean
   readonly linksToDefinition: boolean
+  /** An edit may say which version it is for. */
+  readonly versionsEdits: boolean
   /** Help for a line may mark none of its parts. */
   readonly marksNoPart: boolean
   readonly refreshesHints: boolean
@@ -38,6 +40,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     markdown: text?.hover?.contentFormat?.includes('markdown') === true,
     relates: text?.publishDiagnostics?.relatedInformation === true,
     linksToDefinition: text?.definition?.linkSupport === true,
+    versionsEdits: workspace?.workspaceEdit?.documentChanges === true,
     marksNoPart: text?.signatureHelp?.signatureInformation?.noActiveParameterSupport === true,
     refreshesHints: workspace?.inlayHint?.refreshSupport === true,
     refreshesLenses: workspace?.codeLens?.refreshSupport === true,

@@ -117,6 +117,8 @@ export interface PlacesToRename {
     /** The whole line, as it stands. */
     readonly line: string
   }[]
+  /** Where nothing may be renamed: why, in whole sentences. */
+  readonly refused?: string
 }
 
 /** Command of the client: shows the plan of the job of a file, given as [uri]. */

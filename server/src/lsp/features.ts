@@ -13,8 +13,11 @@ import { links } from './links.ts'
 import { preview } from './preview.ts'
 import { readings } from './readings.ts'
 import { references } from './references.ts'
+import { rename } from './rename.ts'
+import { repairs } from './repairs.ts'
 import { selection } from './selection.ts'
 import { symbols } from './symbols.ts'
+import { workspaceSymbols } from './workspace-symbols.ts'
 
 /** All that an editor may ask for. */
 export const FEATURES: readonly Feature[] = [
@@ -32,6 +35,9 @@ export const FEATURES: readonly Feature[] = [
   links,
   preview,
   readings,
+  rename,
+  repairs,
+  workspaceSymbols,
   selection,
   symbols,
 ]

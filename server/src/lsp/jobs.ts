@@ -39,6 +39,11 @@ export class Jobs {
     return roots.flatMap((root) => this.#jobs.get(root) ?? [])
   }
 
+  /** The job of a root, where it is worked on. */
+  get(root: string): OpenJob | undefined {
+    return this.#jobs.get(root)
+  }
+
   opened(uri: string): void {
     this.#touch(uri, 0)
     this.#assign(uri)

@@ -86,6 +86,12 @@ export class OpenJob implements Steps {
     return below(this.folder, file)
   }
 
+  /** The same as the editor writes it, where it has the file open. */
+  uriOf(file: string): string {
+    const address = this.addressOf(file)
+    return this.#sources.documents.get(address)?.uri ?? address
+  }
+
   /** Whether the job names this file, as far as it is known. */
   names(uri: string): boolean {
     const path = pathBelow(this.folder, uri)
@@ -136,10 +142,7 @@ export class OpenJob implements Steps {
     try {
       return this.#stepOn()
     } catch (error) {
-      this.#steps = null
-      this.#finish()
-      this.#events.failed(error)
-      return false
+      return this.#fail(error)
     }
   }
 
@@ -178,7 +181,7 @@ export class OpenJob implements Steps {
       this.#stage = 'due'
       this.#schedule.add(this)
     }
-    this.#texts.fetch(paths).then(goOn, (error) => this.#events.failed(error))
+    this.#texts.fetch(paths).then(goOn, (error) => this.#fail(error))
     return false
   }
 
@@ -200,6 +203,13 @@ export class OpenJob implements Steps {
     this.#isReread = false
     this.#release()
     return false
+  }
+
+  /** A fault of ours: said, and nothing waits for this version any longer. */
+  #fail(error: unknown): boolean {
+    this.#steps = null
+    this.#events.failed(error)
+    return this.#finish()
   }
 
   #finish(): boolean {

@@ -16,6 +16,7 @@ import { FIND_FILES, type FileSent, type FilesFound, READ_FILE } from './custom.
 import { Documents } from './documents.ts'
 import type { Sources } from './job-texts.ts'
 import { Jobs } from './jobs.ts'
+import { KnownJobs } from './known-jobs.ts'
 import type { OpenJob } from './open-job.ts'
 import { PreviewFollower } from './preview-follower.ts'
 import { Publisher } from './publisher.ts'
@@ -35,8 +36,11 @@ export function openSession(
   const isOnlyRead = (uri: string) => abilities.onlyRead.has(uri)
   const documents: Documents = new Documents({
     opened: (uri) => (isOnlyRead(uri) ? publisher.showRead(uri) : jobs.opened(uri)),
-    changed: (uri) =>
-      isOnlyRead(uri) ? publisher.showRead(uri) : jobs.changed(uri, abilities.pauseMs),
+    changed: (uri) => {
+      known.forget()
+      if (isOnlyRead(uri)) publisher.showRead(uri)
+      else jobs.changed(uri, abilities.pauseMs)
+    },
     closed: (uri) => (isOnlyRead(uri) ? publisher.dropRead(uri) : jobs.closed(uri)),
   })
   const sources = sourcesOf(connection, surroundings, abilities, documents)
@@ -61,8 +65,10 @@ export function openSession(
     },
     failed: (error: unknown) => log(connection, error),
   })
-  listen(connection, abilities, { documents, workspace, jobs })
-  return { connection, abilities, documents, workspace, jobs, preview }
+  const known = new KnownJobs(sources, schedule, workspace, jobs)
+  const session = { connection, abilities, documents, workspace, jobs, known, preview }
+  listen(session)
+  return session
 }
 
 function sourcesOf(
@@ -72,7 +78,7 @@ function sourcesOf(
   documents: Documents,
 ): Sources {
   const ask = (file: { readonly uri: string; readonly limit: number }) =>
-    connection.sendRequest<FileSent>(READ_FILE, file)
+    connection.sendRequest<FileSent | null>(READ_FILE, file)
   return { documents, surroundings, askClient: readsFiles ? ask : null, onlyRead }
 }
 
@@ -82,30 +88,29 @@ async function findFiles(
 ): Promise<readonly string[]> {
   if (!findsFiles) return []
   const found = await connection
-    .sendRequest<FilesFound>(FIND_FILES, { limit: MOST_FILES })
-    .catch(() => ({ uris: [] }))
-  return found.uris
+    .sendRequest<FilesFound | null>(FIND_FILES, { limit: MOST_FILES })
+    .catch(() => null)
+  return Array.isArray(found?.uris) ? found.uris.map(String) : []
 }
 
-function listen(
-  connection: ProtocolConnection,
-  { watchesFiles, pauseMs }: Abilities,
-  { documents, workspace, jobs }: Pick<Session, 'documents' | 'workspace' | 'jobs'>,
-): void {
+/** What becomes of files: those in the editor at once, those on the disk as it is told of them. */
+function listen({ connection, abilities, documents, workspace, jobs, known }: Session): void {
   connection.onNotification(DidOpenTextDocumentNotification.type, (said) => documents.open(said))
   connection.onNotification(DidChangeTextDocumentNotification.type, (said) =>
     documents.change(said),
   )
   connection.onNotification(DidCloseTextDocumentNotification.type, (said) => documents.close(said))
   connection.onNotification(InitializedNotification.type, () => {
-    if (watchesFiles) watchFiles(connection)
+    if (abilities.watchesFiles) watchFiles(connection)
   })
-  connection.onNotification(DidChangeWatchedFilesNotification.type, async ({ changes }) => {
-    const isGone = ({ type }: { readonly type: FileChangeType }) => type === FileChangeType.Deleted
+  connection.onNotification(DidChangeWatchedFilesNotification.type, ({ changes }) => {
+    const { gone = [], here = [] } = Object.groupBy(changes, ({ type }) =>
+      type === FileChangeType.Deleted ? 'gone' : 'here',
+    )
     const uris = (some: typeof changes) => some.map(({ uri }) => canonical(uri))
-    const here = changes.filter((one) => !isGone(one))
-    await workspace.changed(uris(here), uris(changes.filter(isGone)))
-    jobs.reread(uris(changes), pauseMs)
+    known.forget()
+    workspace.changed(uris(here), uris(gone))
+    jobs.reread(uris(changes), abilities.pauseMs)
   })
 }
 

@@ -33,5 +33,5 @@ export function placesOf(document: TextDocument): Places {
 export function locationOf(job: OpenJob, { file, start, end }: Span): Location | null {
   const tree = job.measured?.trees.find((one) => one.file === file)
   if (tree === undefined) return null
-  return { uri: job.addressOf(file), range: placesIn(tree).range({ start, end }) }
+  return { uri: job.uriOf(file), range: placesIn(tree).range({ start, end }) }
 }

@@ -3,7 +3,7 @@ import { textOf } from '../host/read-text.ts'
 import { resolveInclude } from '../job/include-path.ts'
 import { isRoot } from '../job/includes.ts'
 import { parse } from '../language/parse.ts'
-import { below, canonical, folderOf, nameOf, pathBelow } from './addresses.ts'
+import { below, canonical, folderOf, nameOf } from './addresses.ts'
 import { fromClient } from './client-files.ts'
 import type { Sources } from './job-texts.ts'
 
@@ -14,12 +14,13 @@ const AT_ONCE = 16
 
 /** What the others need to know of a file that is not looked at: nothing else of it is kept. */
 interface Outline {
+  readonly isRead: boolean
   readonly isRoot: boolean
   /** The paths as typed. */
   readonly includes: readonly string[]
 }
 
-const NOTHING: Outline = { isRoot: false, includes: [] }
+const UNREAD: Outline = { isRead: false, isRoot: false, includes: [] }
 
 /** The `.floor` files of the folders that are open in the editor, and which of them are whose parts. */
 export class Workspace {
@@ -48,7 +49,31 @@ export class Workspace {
     if ((await this.#outline(uri)).isRoot) return [uri]
     const above = (await this.files()).filter((one) => uri.startsWith(folderOf(one)) && one !== uri)
     const roots = await this.#pick(above, async (one) => (await this.#outline(one)).isRoot)
-    return await this.#pick(roots, (root) => this.#reaches(root, uri))
+    return await this.#pick(roots, async (root) => (await this.filesOf(root)).has(uri))
+  }
+
+  /** Every job of the folders. */
+  async roots(): Promise<readonly string[]> {
+    return await this.#pick(await this.files(), async (uri) => (await this.#outline(uri)).isRoot)
+  }
+
+  /** Files that may be jobs, and that cannot be read. */
+  async unread(): Promise<readonly string[]> {
+    return await this.#pick(await this.files(), async (uri) => !(await this.#outline(uri)).isRead)
+  }
+
+  /** A root and all that it includes; a circle is gone round once. */
+  async filesOf(root: string): Promise<ReadonlySet<string>> {
+    const folder = folderOf(root)
+    const paths = new Set([nameOf(root)])
+    for (const from of paths) {
+      const { includes } = await this.#outline(below(folder, from))
+      for (const typed of includes) {
+        const found = resolveInclude(typed, from, nameOf(root))
+        if (found.kind === 'path') paths.add(found.path)
+      }
+    }
+    return new Set([...paths].map((path) => below(folder, path)))
   }
 
   /** The files below a folder that are parts of jobs, not jobs themselves. */
@@ -58,12 +83,9 @@ export class Workspace {
   }
 
   /** Files came, went or changed on the disk. */
-  async changed(uris: readonly string[], gone: readonly string[]): Promise<void> {
-    for (const uri of [...uris, ...gone]) this.#outlines.delete(uri)
-    const listed = await this.#listed
-    for (const uri of gone) listed?.delete(uri)
-    for (const uri of uris)
-      if (uri.endsWith('.floor') && listed && listed.size < MOST_FILES) listed.add(uri)
+  changed(here: readonly string[], gone: readonly string[]): void {
+    for (const uri of [...here, ...gone]) this.#outlines.delete(uri)
+    this.#listed = this.#listed?.then((listed) => relisted(listed, here, gone)) ?? null
   }
 
   async #pick(
@@ -79,29 +101,13 @@ export class Workspace {
     return wanted
   }
 
-  /** Follows the include lines of a root; a circle is gone round once. */
-  async #reaches(root: string, uri: string): Promise<boolean> {
-    const folder = folderOf(root)
-    const wanted = pathBelow(folder, uri)
-    const paths = new Set([nameOf(root)])
-    for (const from of paths) {
-      const { includes } = await this.#outline(below(folder, from))
-      for (const typed of includes) {
-        const found = resolveInclude(typed, from, nameOf(root))
-        if (found.kind === 'path') paths.add(found.path)
-      }
-      if (wanted !== null && paths.has(wanted)) return true
-    }
-    return false
-  }
-
   /** Read from the editor's text where there is one, and again whenever that has changed. */
   async #outline(uri: string): Promise<Outline> {
     const open = this.#sources.documents.get(uri)?.getText() ?? null
     const known = this.#outlines.get(uri)
     if (known !== undefined && known.text === open) return known.outline
     const text = open ?? (await this.#read(uri))
-    const outline = text === null ? NOTHING : outlineOf(text)
+    const outline = text === null ? UNREAD : outlineOf(text)
     this.#outlines.set(uri, { text: open, outline })
     return outline
   }
@@ -117,8 +123,18 @@ export class Workspace {
   }
 }
 
+function relisted(
+  listed: Set<string>,
+  here: readonly string[],
+  gone: readonly string[],
+): Set<string> {
+  for (const uri of gone) listed.delete(uri)
+  for (const uri of here) if (uri.endsWith('.floor') && listed.size < MOST_FILES) listed.add(uri)
+  return listed
+}
+
 function outlineOf(text: string): Outline {
   const tree = parse('', text)
   const includes = tree.blocks.filter(({ word, broken }) => word === 'include' && !broken)
-  return { isRoot: isRoot(tree), includes: includes.map((block) => block.text) }
+  return { isRead: true, isRoot: isRoot(tree), includes: includes.map((block) => block.text) }
 }
