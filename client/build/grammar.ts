@@ -98,10 +98,11 @@ function lines(where: 'file' | 'block', begin: (words: string) => string): reado
 
 function restOf(word: Word): Omit<Rule, 'begin'> {
   const keyword =
-    word.opens === undefined ? 'keyword.other.line.floor' : 'keyword.control.block.floor'
+    word.opens === undefined ? 'keyword.control.line.floor' : 'keyword.control.block.floor'
   const beginCaptures = { 1: { name: keyword } }
   const common = { end: '$', beginCaptures }
-  const gives = word.opens === undefined ? 'variable.other.name.floor' : 'entity.name.section.floor'
+  const gives =
+    word.opens === undefined ? 'variable.other.name.floor' : 'entity.name.type.block.floor'
   switch (word.takes) {
     case 'text':
       return { ...common, patterns: [remark, carried('string.unquoted.floor')] }

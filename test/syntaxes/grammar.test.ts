@@ -35,12 +35,12 @@ describe('the grammar that colours a text before it is read', () => {
   })
 
   test('leaves alone what is no first word', () => {
-    expect(colourOfLines(["  esat 4'\n# ^^^^ keyword.other.line.floor"])).toContain('failed')
+    expect(colourOfLines(["  esat 4'\n# ^^^^ keyword.control.line.floor"])).toContain('failed')
   })
 })
 
 function marked({ word, home, opens }: Word): string {
-  const scope = opens === undefined ? 'keyword.other.line.floor' : 'keyword.control.block.floor'
+  const scope = opens === undefined ? 'keyword.control.line.floor' : 'keyword.control.block.floor'
   return home === 'file'
     ? `${word} x\n# <${'-'.repeat(word.length)} ${scope}`
     : `  ${word} x\n# ${'^'.repeat(word.length)} ${scope}`
