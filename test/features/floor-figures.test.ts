@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { floorFigures } from '../../server/src/features/floor-figures.ts'
+import { stripOf } from '../../server/src/features/preview-strip.ts'
 import { pieceFacts } from '../../server/src/report/piece-facts.ts'
 import { exampleFiles } from './example-files.ts'
 import { view } from './marked.ts'
@@ -20,3 +21,13 @@ test.each(['upper-floor', 'living-and-sun-room', 'carpeted-bedroom'])(
     }
   },
 )
+
+test('the strip over the drawing names the same narrowest piece as the breach of that rule', () => {
+  const { view: seen } = view(exampleFiles(), { root: 'living-and-sun-room.floor' })
+  const rip = stripOf(seen, [], []).find(({ about }) => about === 'narrowest rip')!
+  const worst = seen
+    .counted!.floors[0]!.published.breaches.filter(({ rule }) => rule === 'narrowest rip')
+    .toSorted((a, b) => a.value - b.value)[0]!
+  expect(rip.text).toContain(`piece ${worst.pieces[0]}`)
+  expect(rip.weight).toBe('alarm')
+})

@@ -1,7 +1,6 @@
 import type { Message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import type { Hold } from '../job/job.ts'
-import { narrowestOf } from '../layout/narrowest.ts'
 import type { PublishedFloor } from '../layout/published.ts'
 import { breachText } from '../report/breach-text.ts'
 import type { Compiled } from '../report/compiled.ts'
@@ -12,6 +11,7 @@ import { pieceId } from '../report/drawing/pieces.ts'
 import type { Shape } from '../report/scene.ts'
 import type { Quantity } from '../takeoff/takeoff.ts'
 import type { UnitStyle } from '../units/length.ts'
+import { floorFigures } from './floor-figures.ts'
 import type { StripItem } from './picture.ts'
 import type { View } from './view.ts'
 
@@ -66,9 +66,12 @@ function amount({ printed, complete }: Quantity): Pick<StripItem, 'text' | 'weig
     : { text: `${printed} so far`, weight: 'open' }
 }
 
-/** The narrowest strip of all pieces that are ripped, judged as the product's rule judges it. */
+/** The narrowest piece, or part of one, judged as the product's rule judges it. */
 function narrowestRip({ floors, job }: Compiled): readonly StripItem[] {
-  const rips = floors.flatMap(({ published }) => ripsOf(published))
+  const rips = floors.flatMap((laid) => {
+    const { narrowest } = floorFigures(laid)
+    return narrowest === null ? [] : [{ floor: laid.published, ...narrowest }]
+  })
   const [first, ...others] = rips
   if (first === undefined) return []
   const least = others.reduce((least, rip) => (rip.width < least.width ? rip : least), first)
@@ -84,13 +87,6 @@ function narrowestRip({ floors, job }: Compiled): readonly StripItem[] {
       shapes: [pieceId(floor, piece)],
     },
   ]
-}
-
-function ripsOf(floor: PublishedFloor) {
-  return floor.pieces.flatMap(({ factory, ring, piece, course }) => {
-    const width = factory.low && factory.high ? null : narrowestOf(ring, floor.rules.narrowestRip)
-    return width === null ? [] : [{ floor, piece, course, width }]
-  })
 }
 
 /** One item for each rule of a floor's product that some place does not meet. */
