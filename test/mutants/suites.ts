@@ -21,7 +21,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
     'layout',
     [
       'test/layout/{area,area-edges,area-messages,balance,bound,breach-messages,breaches}.test.ts',
-      'test/layout/{clash,direction,frame,hand,how-large,jointing,line,narrowest}.test.ts',
+      'test/layout/{clash,direction,edge-said,frame,hand,how-large,jointing,line,narrowest}.test.ts',
       'test/layout/{overlap-finder,passage,problem,rips,set-out,start-wall,start-wall-choice}.test.ts',
       'test/layout/{starts,stock,stretches,view-from,zones,joint-stretch,laid}.test.ts',
       'test/layout/{lay,lay-choice,pieces,repair,random-lengths,plan}.test.ts',
