@@ -4,6 +4,8 @@ import type { LaidFloor } from '../../layout/lay.ts'
 import { cutSize } from '../../report/cut-size.ts'
 import { settingOut } from '../../report/setting-out.ts'
 import { breachLines } from '../../report/text/layout.ts'
+import { amountText } from '../../report/text/quantities.ts'
+import type { Quantity } from '../../takeoff/takeoff.ts'
 import type { UnitStyle } from '../../units/length.ts'
 import { countedIndex, quantityOf } from '../counted-index.ts'
 import { floorFigures } from '../floor-figures.ts'
@@ -33,8 +35,23 @@ export function floorParts({ view, units }: Asked, floor: Floor): readonly Hover
     ...alternativeParts(laid),
     ...quantityParts(planks!),
     ...quantityParts(area!),
+    ...otherParts(quantities),
   ]
 }
+
+/** What else the floor comes to as a whole, each with its formula and rule. */
+function otherParts(quantities: readonly Quantity[]): readonly HoverPart[] {
+  const others = quantities.filter(({ key, room }) => room === null && !TOLD.includes(key))
+  return steps(
+    others.flatMap(({ derivation: { label, formula, rule }, ...quantity }) => [
+      step(`${label}: ${amountText(quantity)}`),
+      step(`= ${formula}`, null, 1),
+      ...(rule === '' ? [] : [step(rule, null, 1)]),
+    ]),
+  )
+}
+
+const TOLD: readonly string[] = ['planks', 'floor area']
 
 function narrowestText(laid: LaidFloor, units: UnitStyle): string {
   const { narrowest } = floorFigures(laid)
