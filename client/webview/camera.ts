@@ -77,11 +77,13 @@ export class Camera {
   }
 
   /** Moves as little as brings a part of the drawing in sight, and nothing where it is. */
-  reveal(element: Element): void {
-    const [seen, wanted] = [this.root.getBoundingClientRect(), element.getBoundingClientRect()]
-    const x = shift(wanted.left, wanted.right, seen.left, seen.right)
-    const y = shift(wanted.top, wanted.bottom, seen.top, seen.bottom)
-    if (x !== 0 || y !== 0) this.pan(x, y)
+  reveal(part: SVGGraphicsElement): void {
+    const { clientWidth, clientHeight } = this.root
+    const { k, x, y } = this.look
+    const box = part.getBBox()
+    const right = shift(box.x * k + x, (box.x + box.width) * k + x, clientWidth)
+    const down = shift(box.y * k + y, (box.y + box.height) * k + y, clientHeight)
+    if (right !== 0 || down !== 0) this.pan(right, down)
   }
 
   private scale(by: number): void {
@@ -134,9 +136,9 @@ function inMm({ x, y }: Point): Point {
   return { x: x / NM_PER_MM, y: y / NM_PER_MM }
 }
 
-/** What is longer than the window is brought in by its beginning. */
-function shift(from: number, to: number, low: number, high: number): number {
-  const margin = Math.min(24, (high - low) / 4)
-  if (to > high - margin) return Math.max(high - margin - to, low + margin - from)
-  return from < low + margin ? low + margin - from : 0
+/** How far a stretch is from lying in a window; one that is longer is brought in by its beginning. */
+function shift(from: number, to: number, size: number): number {
+  const margin = Math.min(24, size / 4)
+  if (to > size - margin) return Math.max(size - margin - to, margin - from)
+  return from < margin ? margin - from : 0
 }

@@ -146,7 +146,7 @@ function nextIndex(key: string, at: number, count: number): number | null {
 
 function fillFloor(element: HTMLLIElement, { id, product, said }: FloorHead): void {
   element.replaceChildren(
-    h('h3', {}, id),
+    h('h2', {}, id),
     h('p', { class: 'product' }, product),
     ...said.map((line) => h('p', { class: 'label' }, line)),
   )

@@ -55,7 +55,7 @@ export function buildFrame(body: HTMLElement): Frame {
     live: h('p', { class: 'unseen', role: 'status' }),
     nearer: button('+', 'Nearer'),
     further: button('−', 'Further'),
-    fit: button('Fit', 'All of it'),
+    fit: button('Whole plan', 'See all of it'),
     save: button('Save drawing', 'Save the drawing as a file'),
     level: h(
       'select',
@@ -88,12 +88,13 @@ function sheet({ plan, words, said, notice, ...frame }: Frame): HTMLElement {
   return h('section', { class: 'sheet', 'aria-label': 'Drawing' }, look, notice, words, plan, said)
 }
 
-function button(text: string, label: string): HTMLButtonElement {
-  const spoken = text.length > 1 && label.startsWith(text) ? null : label
-  return h('button', { type: 'button', title: label, 'aria-label': spoken }, text)
+/** A sign alone is no name: the tip is spoken for it. */
+function button(text: string, tip: string): HTMLButtonElement {
+  const name = text.length === 1 ? tip : null
+  return h('button', { type: 'button', title: tip, 'aria-label': name }, text)
 }
 
 function keys(): HTMLElement {
   const rows = KEYS.flatMap(([key, does]) => [h('dt', {}, key), h('dd', {}, does)])
-  return h('div', { class: 'keys' }, h('h3', {}, 'Keys in the drawing'), h('dl', {}, ...rows))
+  return h('div', { class: 'keys' }, h('h2', {}, 'Keys in the drawing'), h('dl', {}, ...rows))
 }

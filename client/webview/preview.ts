@@ -1,7 +1,7 @@
 import type { Picture, PictureState, StripItem } from '../../server/src/features/picture.ts'
 import type { PreviewChange, Sheet } from '../../server/src/features/preview-change.ts'
 import { visible } from '../../server/src/report/visible.ts'
-import { Camera } from './camera.ts'
+import { Camera, type Look } from './camera.ts'
 import { CourseList } from './course-list.ts'
 import { Drawing } from './drawing.ts'
 import type { Frame } from './frame.ts'
@@ -25,10 +25,13 @@ export class Preview {
   private readonly legend = new Legend()
   private readonly strip: KeyedList<StripItem, HTMLLIElement>
   private sheet: Sheet | null = null
+  /** What was seen when the page was last here: read before anything new is kept. */
+  private readonly look: Look | null
 
   constructor(frame: Frame, host: Host) {
     this.frame = frame
     this.host = host
+    this.look = host.kept()?.look ?? null
     this.drawing = new Drawing(frame.plan)
     this.camera = new Camera(frame.plan, this.drawing.world, (look) => host.keep({ look }))
     this.marks = new Marks(this.drawing)
@@ -75,8 +78,7 @@ export class Preview {
       this.host.send({ type: 'ready' })
       return
     } else this.part(change)
-    const look = isFirst ? this.host.kept()?.look : null
-    if (look) this.camera.restore(look)
+    if (isFirst && this.look !== null) this.camera.restore(this.look)
     this.marks.draw()
     this.tell()
   }

@@ -29,33 +29,60 @@ export function isStep(key: string): key is Step {
   return Object.hasOwn(WAYS, key)
 }
 
-/** Going aside counts more than going on, so that a step keeps to its course. */
-const ASIDE = 3
-
-/** The shape next to another in the way of an arrow key, or null where there is none. */
+/** The shape next to another in the way of an arrow key: in the same row if there is one. */
 export function nextTo(from: Shape, step: Step, shapes: readonly Shape[]): Shape | null {
-  const way = WAYS[step]
-  const at = middleOf(from)
-  let best: { readonly shape: Shape; readonly far: number } | null = null
+  const at = boxOf(from)
+  let best: { readonly shape: Shape; readonly far: Far } | null = null
   for (const shape of shapes) {
-    const to = middleOf(shape)
-    const ahead = (to.x - at.x) * way.x + (to.y - at.y) * way.y
-    const aside = Math.abs((to.x - at.x) * way.y - (to.y - at.y) * way.x)
-    const far = ahead + ASIDE * aside
-    if (shape.id === from.id || ahead <= aside / ASIDE || (best !== null && far >= best.far))
-      continue
-    best = { shape, far }
+    if (shape.id === from.id) continue
+    const far = howFar(at, boxOf(shape), WAYS[step])
+    if (far !== null && (best === null || isNearer(far, best.far))) best = { shape, far }
   }
   return best?.shape ?? null
 }
 
-function middleOf(shape: Shape): Point {
+interface Far {
+  readonly inRow: boolean
+  readonly way: number
+}
+
+function isNearer(a: Far, b: Far): boolean {
+  return a.inRow === b.inRow ? a.way < b.way : a.inRow
+}
+
+/** Going aside counts more than going on. */
+const ASIDE = 3
+
+/** From the middle of one box to that of another; null where it does not lie ahead. */
+function howFar(from: Box, to: Box, way: Point): Far | null {
+  const x = (to.low.x + to.high.x - from.low.x - from.high.x) / 2
+  const y = (to.low.y + to.high.y - from.low.y - from.high.y) / 2
+  const ahead = x * way.x + y * way.y
+  const aside = Math.abs(x * way.y - y * way.x)
+  if (ahead <= aside / ASIDE) return null
+  const inRow = way.x === 0 ? overlaps(from, to, 'x') : overlaps(from, to, 'y')
+  return { inRow, way: ahead + ASIDE * aside }
+}
+
+interface Box {
+  readonly low: Point
+  readonly high: Point
+}
+
+/** By more than half of the smaller. */
+function overlaps(a: Box, b: Box, axis: 'x' | 'y'): boolean {
+  const shared = Math.min(a.high[axis], b.high[axis]) - Math.max(a.low[axis], b.low[axis])
+  const smaller = Math.min(a.high[axis] - a.low[axis], b.high[axis] - b.low[axis])
+  return shared > smaller / 2
+}
+
+function boxOf(shape: Shape): Box {
   const points = pointsOf(shape)
   const xs = points.map(({ x }) => x)
   const ys = points.map(({ y }) => y)
   return {
-    x: (Math.min(...xs) + Math.max(...xs)) / 2,
-    y: (Math.min(...ys) + Math.max(...ys)) / 2,
+    low: { x: Math.min(...xs), y: Math.min(...ys) },
+    high: { x: Math.max(...xs), y: Math.max(...ys) },
   }
 }
 
