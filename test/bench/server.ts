@@ -109,12 +109,14 @@ async function oneKey(editor: Editor, uri: string, keys: Keys, i: number): Promi
   const since = performance.now()
   const elapsed = () => performance.now() - since
   const version = editor.change(uri, keys.change(i))
+  const counted = editor.until('floorscribe/status', isFinal(uri)).then(elapsed)
+  const told = editor.until('textDocument/publishDiagnostics', isOf(uri, version)).then(elapsed)
+  const asked = { textDocument: { uri }, range: keys.visible }
   const [diagnostics, hints, counts] = await Promise.all([
-    editor.until('textDocument/publishDiagnostics', isOf(uri, version)).then(elapsed),
-    editor
-      .ask('textDocument/inlayHint', { textDocument: { uri }, range: keys.visible })
-      .then(elapsed),
-    editor.until('floorscribe/status', isFinal(uri)).then(elapsed),
+    // A key that changes no message is done when all is: nothing is sent again.
+    Promise.race([told, counted]),
+    editor.ask('textDocument/inlayHint', asked).then(elapsed),
+    counted,
   ])
   return { diagnostics, hints, counts, all: Math.max(diagnostics, hints, counts) }
 }

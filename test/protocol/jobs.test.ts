@@ -36,9 +36,9 @@ function uri(name: string): string {
 }
 
 /** An editor with the folder open, in which the files found are those told. */
-async function open(found: readonly string[] = []): Promise<void> {
+async function open(found: readonly string[] = [], pauseMs = 0): Promise<void> {
   editor = await Editor.open({
-    introduction: { findsFiles: true, showsStatus: true },
+    introduction: { findsFiles: true, showsStatus: true, pauseMs },
     answers: { 'floorscribe/findFiles': () => ({ uris: found.map(uri) }) },
   })
 }
@@ -125,7 +125,7 @@ describe('files that a job includes', () => {
 describe('a checkout that switches a thousand files', () => {
   test('is counted once', async () => {
     put({ 'shop/larch.floor': PRODUCT })
-    await open()
+    await open([], 400)
     editor.openFile(uri('job.floor'), PART)
     await codes('job.floor')
     editor.forget()

@@ -12,6 +12,17 @@ import type { Places } from './ranges.ts'
 /** More than this is no list that anybody reads; editors grow slow on it. */
 export const MOST = 1000
 
+const BY_WEIGHT: readonly Weight[] = ['error', 'warning', 'incomplete', 'note']
+
+/** As many as are listed: where there are too many, those that weigh most, each in its place. */
+export function heaviest(messages: readonly Message[]): readonly Message[] {
+  if (messages.length <= MOST) return messages
+  const kept = new Set(
+    BY_WEIGHT.flatMap((weight) => messages.filter((one) => one.weight === weight)).slice(0, MOST),
+  )
+  return messages.filter((one) => kept.has(one))
+}
+
 /** What is still to come is never red nor yellow; what was taken for granted is only hinted at. */
 const SEVERITY: Readonly<Record<Weight, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,

@@ -1,6 +1,7 @@
 import type { Message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import type { Compiled, Measured } from '../report/compiled.ts'
+import { editBetween, type TextEdited } from './text-edited.ts'
 
 /** What only the layout had to say, and the texts that it was said of. */
 export interface Late {
@@ -8,11 +9,11 @@ export interface Late {
   readonly texts: ReadonlyMap<string, string>
 }
 
-/** The messages of a counted job that its rooms alone did not call for. */
+/** The messages of a counted job that its rooms alone did not call for; those stay the same values. */
 export function lateIn(counted: Compiled, measured: Measured): Late {
-  const early = new Set(measured.messages.map(keyOf))
+  const early = new Set(measured.messages)
   return {
-    messages: counted.messages.filter((one) => !early.has(keyOf(one))),
+    messages: counted.messages.filter((one) => !early.has(one) && !one.accepted),
     texts: new Map(counted.trees.map(({ file, text }) => [file, text])),
   }
 }
@@ -24,7 +25,9 @@ export function lateIn(counted: Compiled, measured: Measured): Late {
 export function carried({ messages, texts }: Late, measured: Measured): readonly Message[] {
   if (messages.length === 0) return []
   const now = new Map(measured.trees.map(({ file, text }) => [file, text]))
-  const edits = new Map([...texts].map(([file, text]) => [file, edit(text, now.get(file) ?? '')]))
+  const edits = new Map(
+    [...texts].map(([file, text]) => [file, editBetween(text, now.get(file) ?? '')]),
+  )
   return messages.flatMap((message) => {
     const span = moved(message.span, edits)
     const related = message.related.map((one) => ({ ...one, span: moved(one.span, edits) }))
@@ -33,27 +36,7 @@ export function carried({ messages, texts }: Late, measured: Measured): readonly
   })
 }
 
-/** The stretch in which two texts differ, in the first, and how much longer the second is. */
-interface Edit {
-  readonly start: number
-  readonly end: number
-  readonly longer: number
-}
-
-function edit(before: string, after: string): Edit {
-  const shorter = Math.min(before.length, after.length)
-  let start = 0
-  while (start < shorter && before.charCodeAt(start) === after.charCodeAt(start)) start++
-  let behind = 0
-  while (behind < shorter - start && isSameFromBehind(before, after, behind)) behind++
-  return { start, end: before.length - behind, longer: after.length - before.length }
-}
-
-function isSameFromBehind(a: string, b: string, behind: number): boolean {
-  return a.charCodeAt(a.length - 1 - behind) === b.charCodeAt(b.length - 1 - behind)
-}
-
-function moved(span: Span, edits: ReadonlyMap<string, Edit>): Span | null {
+function moved(span: Span, edits: ReadonlyMap<string, TextEdited>): Span | null {
   const edit = edits.get(span.file)
   if (edit === undefined) return null
   if (span.end <= edit.start) return span
@@ -63,8 +46,4 @@ function moved(span: Span, edits: ReadonlyMap<string, Edit>): Span | null {
 
 function hasSpan<T extends { readonly span: Span | null }>(one: T): one is T & { span: Span } {
   return one.span !== null
-}
-
-function keyOf({ code, text, span }: Message): string {
-  return `${span.file}\n${span.start}\n${code}\n${text}`
 }

@@ -7,11 +7,14 @@ import type { Message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import { parse } from '../language/parse.ts'
 import type { Abilities } from './abilities.ts'
-import { diagnosticOf, MOST } from './diagnostics.ts'
+import { diagnosticOf, heaviest, MOST } from './diagnostics.ts'
 import type { Documents } from './documents.ts'
 import { carried, type Late, lateIn } from './late-messages.ts'
 import type { OpenJob } from './open-job.ts'
 import { locationOf, placesIn } from './ranges.ts'
+import { isSameSaid, isShown, type SentDiagnostics } from './sent-diagnostics.ts'
+
+const NOTHING: SentDiagnostics = { diagnostics: [], text: null }
 
 /** Sends what is wrong with each file: of a file in several jobs, what any of them has to say. */
 export class Publisher {
@@ -22,8 +25,8 @@ export class Publisher {
   readonly #said = new Map<OpenJob, ReadonlyMap<string, readonly Diagnostic[]>>()
   readonly #late = new Map<OpenJob, Late>()
   readonly #read = new Map<string, readonly Diagnostic[]>()
-  /** Addresses that the editor shows something for. */
-  readonly #shown = new Set<string>()
+  /** What the editor shows for each address; nothing where it shows nothing. */
+  readonly #sent = new Map<string, SentDiagnostics>()
 
   constructor(connection: ProtocolConnection, documents: Documents, abilities: Abilities) {
     this.#connection = connection
@@ -31,12 +34,15 @@ export class Publisher {
     this.#abilities = abilities
   }
 
-  /** A job is measured or counted anew. */
+  /**
+   * A job is measured or counted anew. Before the count only what is new is worth a message; with it
+   * everything must be where it belongs.
+   */
   show(job: OpenJob): void {
     const before = this.#said.get(job)?.keys() ?? []
     const now = this.#diagnosticsOf(job)
     this.#said.set(job, now)
-    for (const uri of new Set([...now.keys(), ...before])) this.#publish(uri)
+    for (const uri of new Set([...now.keys(), ...before])) this.#publish(uri, job.counted !== null)
   }
 
   drop(job: OpenJob): void {
@@ -67,7 +73,7 @@ export class Publisher {
     const trees = job.measured?.trees ?? []
     return new Map(
       trees.map((tree) => {
-        const messages = (byFile.get(tree.file) ?? []).slice(0, MOST)
+        const messages = heaviest(byFile.get(tree.file) ?? [])
         const places = placesIn(tree)
         const locate = (span: Span) => locationOf(job, span)
         const list = messages.map((one) => diagnosticOf(one, places, locate, this.#abilities))
@@ -87,12 +93,14 @@ export class Publisher {
     return messages.filter(({ accepted }) => !accepted)
   }
 
-  #publish(uri: string): void {
+  #publish(uri: string, isFinal = true): void {
     const diagnostics = this.#all(uri)
     const document = this.#documents.get(uri)
-    if (document === undefined && diagnostics.length === 0 && !this.#shown.has(uri)) return
-    if (diagnostics.length > 0) this.#shown.add(uri)
-    else this.#shown.delete(uri)
+    const sent = this.#sent.get(uri) ?? NOTHING
+    const isKnown = isFinal ? isShown(sent, diagnostics, document) : isSameSaid(sent, diagnostics)
+    if (isKnown || (diagnostics.length === 0 && sent.diagnostics.length === 0)) return
+    if (diagnostics.length === 0) this.#sent.delete(uri)
+    else this.#sent.set(uri, { diagnostics, text: document?.getText() ?? null })
     this.#connection.sendNotification(PublishDiagnosticsNotification.type, {
       uri: document?.uri ?? uri,
       ...(document === undefined ? {} : { version: document.version }),
