@@ -37,6 +37,9 @@ export interface Completion {
   readonly likely: boolean
 }
 
+/** More than these are given as one types on. */
+export const MOST_OFFERS = 200
+
 export interface Completions {
   /** In the order in which they are shown. */
   readonly items: readonly Completion[]

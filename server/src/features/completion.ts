@@ -1,13 +1,11 @@
 import type { Message } from '../facts/message.ts'
 import { completePhrase } from './complete-phrase.ts'
 import { completeWord } from './complete-word.ts'
-import type { Completion, Completions } from './completion-item.ts'
+import { type Completion, type Completions, MOST_OFFERS } from './completion-item.ts'
+import { holdsInOrder } from './holds-in-order.ts'
 import { text } from './insert.ts'
 import { type LineScope, lineScope } from './line-scope.ts'
 import type { View } from './view.ts'
-
-/** More than these are given as one types on. */
-const MOST = 200
 
 /** What the caller knows beyond the view. */
 export interface Known {
@@ -28,11 +26,11 @@ export function complete(
 ): Completions {
   const scope = lineScope(view, offset, said)
   const offers = offersAt(scope, paths)
-  if (offers.length <= MOST) return { items: offers, whole: true }
+  if (offers.length <= MOST_OFFERS) return { items: offers, whole: true }
   const fitting = offers.filter((offer) => fits(offer, scope))
   return {
-    items: fitting.slice(0, MOST),
-    whole: fitting.length <= MOST && fitting.length === offers.length,
+    items: fitting.slice(0, MOST_OFFERS),
+    whole: fitting.length <= MOST_OFFERS && fitting.length === offers.length,
   }
 }
 
@@ -72,11 +70,5 @@ function includeOffers(
 /** What is typed stands in it, sign by sign: the rest are left out of a list that is too long. */
 function fits({ filter, span }: Completion, { view, offset }: LineScope): boolean {
   const typed = view.tree.text.slice(span.start, offset).trim().toLowerCase()
-  const wanted = filter.toLowerCase()
-  let at = 0
-  for (const sign of typed) {
-    at = wanted.indexOf(sign, at) + 1
-    if (at === 0) return false
-  }
-  return true
+  return holdsInOrder(filter.toLowerCase(), typed)
 }

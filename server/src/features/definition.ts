@@ -1,8 +1,8 @@
 import type { Span } from '../facts/span.ts'
 import { includesOf } from '../job/includes.ts'
-import { mentionsOf } from './mentions.ts'
+import { jobIndex } from './job-index.ts'
 import { namedAt } from './named-at.ts'
-import { definitionOf } from './thing.ts'
+import { definitionOf, type Thing } from './thing.ts'
 import type { View } from './view.ts'
 
 /** Where the thing that is named at an offset is told; `from` is the name that leads there. */
@@ -16,11 +16,21 @@ export interface Definition {
 export function definition(view: View, offset: number): Definition | null {
   const named = namedAt(view, offset)
   if (named === null) return includedAt(view, offset)
-  const { thing, span } = named
-  const given = mentionsOf(view.measured, view.measured.trees, thing).filter(({ gives }) => gives)
+  const places = toldAt(view, named.thing)
+  return places.length === 0 ? null : { from: named.span, places }
+}
+
+/** A doorway with a name is told on a line of each of its rooms. */
+function toldAt({ measured }: View, thing: Thing): readonly Span[] {
   const told = definitionOf(thing)
-  if (given.length > 0) return { from: span, places: given.map((one) => one.span) }
-  return told === null ? null : { from: span, places: [told] }
+  if (told === null || thing.kind !== 'opening') return told === null ? [] : [told]
+  const { name, to } = thing.opening
+  const beyond = name === null ? undefined : jobIndex(measured).rooms.get(to?.key ?? '')
+  const others = beyond?.openings.flatMap((opening) => {
+    const isSame = opening.name?.key === name?.key && opening.to?.key === thing.room.name.key
+    return isSame && opening.name !== null ? [opening.name.span] : []
+  })
+  return [told, ...(others ?? [])]
 }
 
 /** An include line leads to the start of its file. */

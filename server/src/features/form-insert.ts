@@ -30,7 +30,7 @@ export function formInsert(parts: readonly Part[], filling: Filling): Insert {
 }
 
 /** A longer list helps nobody to choose. */
-const MOST_CHOICES = 20
+export const MOST_CHOICES = 20
 
 function partInsert(part: Part, { style, names }: Filling): readonly InsertPart[] {
   switch (part.kind) {

@@ -1,3 +1,4 @@
+import { lastBefore } from '../facts/last-before.ts'
 import type { Line, Tree } from '../language/tree.ts'
 
 /** The line that an offset stands in, its line end included. Halves the lines: a file may have a million. */
@@ -5,18 +6,4 @@ export function lineAt(tree: Tree, offset: number): Line {
   return tree.lines[lastBefore(tree.lines, offset, ({ span }) => span.start)] ?? tree.lines[0]!
 }
 
-/** The place of the last thing that starts at or before an offset, things in order; -1 for none. */
-export function lastBefore<T>(
-  things: readonly T[],
-  offset: number,
-  startOf: (thing: T) => number,
-): number {
-  let low = -1
-  let high = things.length
-  while (high - low > 1) {
-    const middle = (low + high) >>> 1
-    if (startOf(things[middle]!) <= offset) low = middle
-    else high = middle
-  }
-  return low
-}
+export { lastBefore }

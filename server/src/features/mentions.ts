@@ -31,41 +31,36 @@ export function mentionsOf(
   const id = idOf(thing)
   const keys = new Set(keysOf(thing).filter((key) => key !== ''))
   if (id === null || keys.size === 0) return []
-  const means = (block: Block, use: NameUse): boolean => {
-    const found = keys.has(use.name.key) ? meaningOf(measured, block, use) : null
-    return found !== null && idOf(found) === id
+  const found: Mention[] = []
+  const look = (block: Block, entry: Entry): void => {
+    if (thing.kind === 'product') found.push(...pricedIn(block, entry, keys))
+    for (const use of usesOf(block, entry, keys)) {
+      const meant = meaningOf(measured, block, use)
+      const { name, gives } = use
+      if (meant !== null && idOf(meant) === id) found.push({ ...name, gives, inText: false })
+    }
+    for (const below of entry.under) look(block, below)
   }
-  return trees.flatMap(({ blocks }) =>
-    blocks.flatMap((block) =>
-      linesOf(block).flatMap((entry) => [
-        ...namesIn(block, entry, keys)
-          .filter((use) => means(block, use))
-          .map(({ name, gives }) => ({ ...name, gives, inText: false })),
-        ...(thing.kind === 'product' ? pricedIn(block, entry, keys) : []),
-      ]),
-    ),
-  )
+  for (const { blocks } of trees) for (const block of blocks) look(block, block)
+  return found.sort(byPlace(trees))
 }
 
-/** The block's own line and those in it: openings and remarks stand under walls. */
-function linesOf(block: Block): readonly Entry[] {
-  const lines: Entry[] = [block]
-  const put = (entries: readonly Entry[]): void => {
-    for (const entry of entries) {
-      lines.push(entry)
-      if (entry.under.length > 0) put(entry.under)
-    }
-  }
-  put(block.under)
-  return lines
+/** A line may stand under another one that it does not follow. */
+function byPlace(trees: readonly Tree[]): (a: Mention, b: Mention) => number {
+  const rank = new Map(trees.map(({ file }, index) => [file, index]))
+  const of = ({ span }: Mention): number => rank.get(span.file) ?? 0
+  return (a, b) => of(a) - of(b) || a.span.start - b.span.start
+}
+
+/** The names on a line that may mean the thing: most lines have none, and cost no more than a look. */
+function usesOf(block: Block, entry: Entry, keys: ReadonlySet<string>): readonly NameUse[] {
+  const { phrases } = entry
+  if (entry !== block && !phrases.some(({ names }) => names.some(({ key }) => keys.has(key))))
+    return NONE
+  return namesOn(block, entry).filter(({ name }) => keys.has(name.key))
 }
 
 const NONE: readonly NameUse[] = []
-
-function namesIn(block: Block, entry: Entry, keys: ReadonlySet<string>): readonly NameUse[] {
-  const isNamed = entry.phrases.some(({ names }) => names.some(({ key }) => keys.has(key)))
-  return isNamed || entry === block ? namesOn(block, entry) : NONE
-}
 
 /** A price line is carried as it stands, and begins with what it prices. */
 function pricedIn(block: Block, entry: Entry, keys: ReadonlySet<string>): readonly Mention[] {

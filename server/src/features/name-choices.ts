@@ -12,6 +12,8 @@ import type { View } from './view.ts'
 /** A name of this job that may stand at a place. */
 export interface NameChoice {
   readonly name: string
+  /** The room of a wall, where both are chosen at once. */
+  readonly of?: string
   readonly kind: CompletionKind
   readonly detail: string
 }

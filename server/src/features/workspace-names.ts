@@ -1,5 +1,6 @@
 import type { Span } from '../facts/span.ts'
 import type { Measured } from '../report/compiled.ts'
+import { holdsInOrder } from './holds-in-order.ts'
 import { jobIndex } from './job-index.ts'
 import type { KnownJob } from './known-job.ts'
 
@@ -88,13 +89,4 @@ function roomNames(
         : [{ name: name.text, kind: 'opening' as const, within, span: name.span }],
     ),
   ]
-}
-
-function holdsInOrder(name: string, sought: string): boolean {
-  let at = 0
-  for (const sign of sought) {
-    at = name.indexOf(sign, at) + 1
-    if (at === 0) return false
-  }
-  return true
 }

@@ -1,3 +1,4 @@
+import { lastBefore } from '../facts/last-before.ts'
 import type { Span } from '../facts/span.ts'
 import type { TapeOptions } from '../units/tape.ts'
 import { canonicalLength } from '../units/tape-canonical.ts'
@@ -27,12 +28,11 @@ interface Stretch {
  * never a digit or a name; each line is written from itself alone; a line that cannot be read stays as
  * it is; line ends stay.
  */
-export function formatEdits(tree: Tree, within: Stretch = WHOLE): readonly Edit[] {
+export function formatEdits(tree: Tree, stretch: Stretch = WHOLE): readonly Edit[] {
   const options = tapeOptionsIn(tree)
-  const lines = tree.lines.filter(
-    ({ span }) => span.end >= within.start && span.start <= within.end,
-  )
-  const entries = soundEntries(blocksOf(tree, lines))
+  const lines = within(tree.lines, stretch, ({ span }) => span.start)
+  const reached = { ...stretch, start: lines[0]?.span.start ?? 0 }
+  const entries = soundEntries(within(tree.blocks, reached, ({ line }) => line.span.start))
   const edits: Edit[] = []
   for (const line of lines) {
     const entry = entries.get(line.number)
@@ -45,13 +45,14 @@ export function formatEdits(tree: Tree, within: Stretch = WHOLE): readonly Edit[
 
 const WHOLE: Stretch = { start: 0, end: Number.MAX_SAFE_INTEGER }
 
-/** The blocks that lines belong to. */
-function blocksOf({ blocks }: Tree, lines: readonly Line[]): readonly Block[] {
-  const [first, last] = [lines[0]?.number ?? 0, lines[lines.length - 1]?.number ?? 0]
-  return blocks.filter(({ line }, i) => {
-    const next = blocks[i + 1]
-    return line.number <= last && (next === undefined || next.line.number > first)
-  })
+/** The things that a stretch touches, things in order: halved for, so that one line costs little. */
+function within<T>(
+  things: readonly T[],
+  { start, end }: Stretch,
+  startOf: (thing: T) => number,
+): readonly T[] {
+  const first = Math.max(0, lastBefore(things, start, startOf))
+  return things.slice(first, lastBefore(things, end, startOf) + 1)
 }
 
 /** The whole text of a tree in the canonical form. */
