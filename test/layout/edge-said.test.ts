@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Floor, FloorEdge, Wall } from '../../server/src/job/job.ts'
+import { floorArea } from '../../server/src/layout/area.ts'
 import {
   beyondOf,
   breakBetween,
@@ -7,7 +8,6 @@ import {
   floorSaid,
   type Meeting,
   meetingEdge,
-  plainEdge,
   wallEdge,
 } from '../../server/src/layout/edge-said.ts'
 import {
@@ -21,6 +21,7 @@ import {
   job,
   name,
   room,
+  survey,
 } from './house.ts'
 
 const at = (start: number) => ({ file: 'test.floor', start, end: start + 1 })
@@ -122,14 +123,21 @@ describe('a step', () => {
 })
 
 test('two recesses of a room are two walls, whatever they are called', () => {
-  const first = { ...closet('closet', 0, 48, 4), span: at(5) }
-  const second = { ...first, span: at(6) }
-  const { room: bunk } = room('bunk', [0, 0, 120, 100], { room: { recesses: [first, second] } })
-  const place = { label: 'closet of bunk', room: 'bunk' }
-  const [one, other] = [0, 1].map((i) => plainEdge(edges(), bunk, i, place))
-  expect(one).toMatchObject({ kind: 'base kept', gap: inch(1 / 4), span: at(5), parts: false })
-  expect(other!.span).toEqual(at(6))
-  expect(one!.wall).not.toBe(other!.wall)
+  const alcove = (start: number) => ({ ...closet('alcove', 0, 48, 4), span: at(start) })
+  // South and north side are those of alcoves called alike.
+  const edgesOf = [0, null, 1, null].map((recess, wall) => ({ wall, recess }))
+  const bunk = room('bunk', [0, 0, 120, 100], {
+    room: { recesses: [alcove(5), alcove(6)] },
+    surveyed: { edges: edgesOf },
+  })
+  const { rim } = floorArea(job(), survey([bunk]), floor(['bunk']))
+  const [south, , north] = rim
+  const expected = { kind: 'base kept', gap: inch(1 / 4), label: 'alcove of bunk', trim: null }
+  expect(south).toMatchObject({ ...expected, span: at(5) })
+  expect(north).toMatchObject({ ...expected, span: at(6) })
+  expect(south!.wall).not.toBeNull()
+  expect(south!.wall).not.toBe(north!.wall)
+  expect(rim.length).toBe(4)
 })
 
 describe('where two floors meet', () => {

@@ -24,7 +24,7 @@ const SUITES: ReadonlyMap<string, readonly string[]> = new Map([
       'test/layout/{clash,direction,edge-said,frame,hand,how-large,jointing,line,narrowest}.test.ts',
       'test/layout/{overlap-finder,passage,problem,rips,set-out,start-wall,start-wall-choice}.test.ts',
       'test/layout/{starts,stock,stretches,view-from,zones,joint-stretch,laid}.test.ts',
-      'test/layout/{lay,lay-choice,pieces,repair,random-lengths,plan}.test.ts',
+      'test/layout/{lay,lay-choice,lay-kept,pieces,repair,random-lengths,plan}.test.ts',
     ],
   ],
 ])
