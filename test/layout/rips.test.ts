@@ -85,7 +85,7 @@ describe('the walls along the planks', () => {
 
   test('lie from low to high, of equals the lower end first, of those the longest first', () => {
     // North walls at 60 and 90, an arm's at 60 that is longer, and one that rises from 50 to 60.
-    const found = labels([
+    const corners = [
       [0, 60],
       [30, 60],
       [30, 90],
@@ -96,13 +96,23 @@ describe('the walls along the planks', () => {
       [160, 60],
       [160, 0],
       [0, 0],
-    ])
-    expect(found.map(({ label, low, high }) => [label, low / inch(1), high / inch(1)])).toEqual([
+    ] as const
+    const listed = (of: Parameters<typeof shaped>[1]) =>
+      labels(of).map(({ label, low, high }) => [label, low / inch(1), high / inch(1)])
+    expect(listed(corners)).toEqual([
       ['wall 8 of den', 0, 0],
       ['wall 6 of den', 50, 60],
       ['wall 4 of den', 60, 60],
       ['wall 0 of den', 60, 60],
       ['wall 2 of den', 90, 90],
+    ])
+    const inMirror = corners.map(([x, y]) => [160 - x, y] as const).toReversed()
+    expect(listed(inMirror)).toEqual([
+      ['wall 0 of den', 0, 0],
+      ['wall 2 of den', 50, 60],
+      ['wall 4 of den', 60, 60],
+      ['wall 8 of den', 60, 60],
+      ['wall 6 of den', 90, 90],
     ])
   })
 
