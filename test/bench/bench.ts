@@ -1,5 +1,5 @@
 // `npm run bench`: how long each stage of each example takes, the command from a cold start, how the
-// time grows with the walls, and the worst that long and short texts ask for. With an argument only the
+// time grows with the walls, and the worst that long and short texts ask for, and what a key costs in a text held open. With an argument only the
 // tables whose name begins so, and of those only the shapes whose name has the second: `growth comb`.
 import { spawnSync } from 'node:child_process'
 import { globSync, readFileSync } from 'node:fs'
@@ -13,6 +13,7 @@ import { survey } from '../../server/src/survey/survey-job.ts'
 import { calibration } from './calibrate.ts'
 import { growthTables } from './growth.ts'
 import { largeTable } from './large.ts'
+import { liveTable } from './live.ts'
 import { medianOfFive, WARM } from './median.ts'
 import { smallTable } from './small.ts'
 import { ms, table } from './table.ts'
@@ -78,6 +79,7 @@ const TABLES: ReadonlyMap<string, (only: string) => string> = new Map([
   ['small', smallTable],
   ['growth', growthTables],
   ['large', largeTable],
+  ['live', liveTable],
 ])
 
 const [wanted = '', only = ''] = process.argv.slice(2)

@@ -5,30 +5,30 @@ const RUNS = 3
 
 /** What one stage worked out in earlier runs, by a key that stands for all that it was worked out from. */
 export class Shelf<Key, Value> {
-  private runs: Map<Key, Value>[] = [new Map()]
+  private readonly entries = new Map<Key, { readonly value: Value; used: number }>()
+  private run = 0
 
-  /** Ends a run. */
+  /** Ends a run. Going over all entries costs as much as a stage, so it is done every few runs. */
   turn(): void {
-    this.runs = [new Map(), ...this.runs.slice(0, RUNS - 1)]
+    this.run += 1
+    if (this.run % RUNS !== 0) return
+    for (const [key, { used }] of this.entries) if (used < this.run - RUNS) this.entries.delete(key)
   }
 
   get(key: Key): Value | undefined {
-    for (const run of this.runs) {
-      const value = run.get(key)
-      if (value === undefined) continue
-      this.runs[0]!.set(key, value)
-      return value
-    }
-    return undefined
-  }
-
-  drop(key: Key): void {
-    for (const run of this.runs) run.delete(key)
+    const entry = this.entries.get(key)
+    if (entry === undefined) return undefined
+    entry.used = this.run
+    return entry.value
   }
 
   set(key: Key, value: Value): Value {
-    this.runs[0]!.set(key, value)
+    this.entries.set(key, { value, used: this.run })
     return value
+  }
+
+  drop(key: Key): void {
+    this.entries.delete(key)
   }
 }
 
