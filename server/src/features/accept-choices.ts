@@ -17,7 +17,8 @@ export function accepting(
   said: readonly Message[],
 ): readonly NameChoice[] {
   const messages = [...(view.counted ?? view.measured).messages, ...said]
-  const scope: Span = { ...block.line.span, end: blockEnd(view.tree, block) }
+  const { file, start } = block.line.span
+  const scope: Span = { file, start, end: blockEnd(view.tree, block) }
   const isHere = ({ span }: Message): boolean =>
     block.word === 'job' ||
     (span.file === scope.file && span.start >= scope.start && span.start <= scope.end)

@@ -37,7 +37,7 @@ function smallest({ text: whole }: Tree, { span, text }: Edit): Edit {
   let after = 0
   while (after < most - before && typed.at(-1 - after) === text.at(-1 - after)) after += 1
   return {
-    span: { ...span, start: span.start + before, end: span.end - after },
+    span: { file: span.file, start: span.start + before, end: span.end - after },
     text: text.slice(before, text.length - after),
   }
 }

@@ -69,6 +69,6 @@ function pricedIn(block: Block, entry: Entry, keys: ReadonlySet<string>): readon
   const key = keyOf(text)
   if (!keys.has(key)) return []
   const { start } = entry.textSpan
-  const span = { ...entry.textSpan, start, end: start + text.length }
+  const span = { file: entry.textSpan.file, start, end: start + text.length }
   return [{ span, text, key, gives: false, inText: true }]
 }

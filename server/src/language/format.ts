@@ -31,7 +31,7 @@ interface Stretch {
 export function formatEdits(tree: Tree, stretch: Stretch = WHOLE): readonly Edit[] {
   const options = tapeOptionsIn(tree)
   const lines = within(tree.lines, stretch, ({ span }) => span.start)
-  const reached = { ...stretch, start: lines[0]?.span.start ?? 0 }
+  const reached = { start: lines[0]?.span.start ?? 0, end: stretch.end }
   const entries = soundEntries(within(tree.blocks, reached, ({ line }) => line.span.start))
   const edits: Edit[] = []
   for (const line of lines) {

@@ -41,14 +41,28 @@ export function answering<Params extends AboutOneFile, Answer>(
     const document = session.documents.get(key)
     if (document === undefined) return none
     const { version, uri } = document
+    const checkIsWanted = () => {
+      if (token.isCancellationRequested) throw calledOff()
+      if (session.documents.get(key) !== document || document.version !== version)
+        throw textMovedOn()
+    }
     const [job] = await session.jobs.of(key)
     await job?.until(stage)
-    if (token.isCancellationRequested)
-      throw new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was called off.')
-    if (session.documents.get(key) !== document || document.version !== version)
-      throw new ResponseError(LSPErrorCodes.ContentModified, 'The text has moved on.')
+    checkIsWanted()
     const view = job?.view(key) ?? null
     if (job === undefined || view === null) return none
-    return await answer({ session, job, view, document, places: placesOf(document), uri }, params)
+    const places = placesOf(document)
+    const answered = await answer({ session, job, view, document, places, uri }, params)
+    checkIsWanted()
+    return answered
   }
+}
+
+function calledOff(): ResponseError {
+  return new ResponseError(LSPErrorCodes.RequestCancelled, 'The request was called off.')
+}
+
+/** The editor asks again by itself, where it still wants to know. */
+export function textMovedOn(): ResponseError {
+  return new ResponseError(LSPErrorCodes.ContentModified, 'The text has moved on.')
 }

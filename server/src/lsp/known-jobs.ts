@@ -19,7 +19,8 @@ export class KnownJobs {
   readonly #schedule: Schedule
   readonly #workspace: Workspace
   readonly #jobs: Jobs
-  #kept = new Map<string, KnownJob>()
+  readonly #kept = new Map<string, KnownJob>()
+  #changes = 0
 
   constructor(sources: Sources, schedule: Schedule, workspace: Workspace, jobs: Jobs) {
     this.#sources = sources
@@ -28,8 +29,14 @@ export class KnownJobs {
     this.#jobs = jobs
   }
 
+  /** How often some text has changed: an answer that took its time is of now only if this is the same. */
+  get changes(): number {
+    return this.#changes
+  }
+
   /** Some text changed: what is kept may be of another. */
   forget(): void {
+    this.#changes += 1
     this.#kept.clear()
   }
 

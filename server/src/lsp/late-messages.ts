@@ -12,10 +12,21 @@ export interface Late {
 /** The messages of a counted job that its rooms alone did not call for; those stay the same values. */
 export function lateIn(counted: Compiled, measured: Measured): Late {
   const early = new Set(measured.messages)
+  const late = counted.messages.filter((one) => !early.has(one) && !one.accepted)
   return {
-    messages: counted.messages.filter((one) => !early.has(one) && !one.accepted),
+    messages: late.map(standing),
     texts: new Map(counted.trees.map(({ file, text }) => [file, text])),
   }
+}
+
+/** With its places as they are now: they would move on with the text, and not where it is edited. */
+function standing(message: Message): Message {
+  const related = message.related.map((one) => ({ ...one, span: plain(one.span) }))
+  return { ...message, span: plain(message.span), related, fixes: [] }
+}
+
+function plain({ file, start, end }: Span): Span {
+  return { file, start, end }
 }
 
 /**
@@ -32,7 +43,7 @@ export function carried({ messages, texts }: Late, measured: Measured): readonly
     const span = moved(message.span, edits)
     const related = message.related.map((one) => ({ ...one, span: moved(one.span, edits) }))
     if (span === null) return []
-    return [{ ...message, span, related: related.filter(hasSpan), fixes: [] }]
+    return [{ ...message, span, related: related.filter(hasSpan) }]
   })
 }
 

@@ -89,7 +89,7 @@ export class Publisher {
     const late = this.#late.get(job)
     const messages =
       counted?.messages ??
-      (late === undefined ? measured.messages : [...measured.messages, ...carried(late, measured)])
+      (late === undefined ? measured.messages : merged(measured.messages, carried(late, measured)))
     return messages.filter(({ accepted }) => !accepted)
   }
 
@@ -118,4 +118,11 @@ export class Publisher {
     )
     return [...once.values()].slice(0, MOST)
   }
+}
+
+/** In the order of places and codes that the messages of a whole count have. */
+function merged(early: readonly Message[], late: readonly Message[]): readonly Message[] {
+  return [...early, ...late].sort(
+    (a, b) => a.span.start - b.span.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
+  )
 }

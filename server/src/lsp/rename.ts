@@ -14,7 +14,7 @@ import {
   type RenameAsked,
   rename as renameAt,
 } from '../features/rename.ts'
-import { answering, type Seen } from './answering.ts'
+import { answering, type Seen, textMovedOn } from './answering.ts'
 import { type PlacesToRename, RENAME_PLACES, type RenamePlaces } from './custom.ts'
 import type { Feature } from './feature.ts'
 import { placesIn } from './ranges.ts'
@@ -79,8 +79,12 @@ async function listed(seen: Seen, { position }: RenamePlaces): Promise<PlacesToR
 }
 
 async function askedAt({ view, job, session }: Seen, offset: number): Promise<RenameAsked> {
+  const { known } = session
+  const { changes } = known
   const own = { measured: view.measured, addressOf: (file: string) => job.addressOf(file) }
-  return { view, offset, job: own, ...(await session.known.sharing(job)) }
+  const shared = await known.sharing(job)
+  if (known.changes !== changes) throw textMovedOn()
+  return { view, offset, job: own, ...shared }
 }
 
 /** In the text of whichever job reads the file. */

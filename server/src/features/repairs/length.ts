@@ -37,7 +37,8 @@ function unitsLine(tree: Tree, bare: BareUnit, { style }: TapeOptions): Edit | n
   const last = units?.phrases.at(-1)
   if (units !== undefined) {
     if (units.broken || last === undefined) return null
-    return { span: { ...last.span, start: last.span.end }, text: `, bare ${bare}` }
+    const { file, end } = last.span
+    return { span: { file, start: end, end }, text: `, bare ${bare}` }
   }
   const version = tree.blocks.find(({ word }) => word === 'floorscribe')
   const line = `units ${style}, bare ${bare}`
