@@ -2,6 +2,8 @@ import type { Span } from '../facts/span.ts'
 import { keyOf } from '../language/name.ts'
 import type { Block, Entry, Tree } from '../language/tree.ts'
 import type { Measured } from '../report/compiled.ts'
+import { entriesIn } from './entries.ts'
+import { type LineInBlock, linesNaming } from './lines-naming.ts'
 import { meaningOf } from './meaning.ts'
 import { type NameUse, namesOn } from './name-use.ts'
 import type { Thing } from './thing.ts'
@@ -19,10 +21,7 @@ export interface Mention {
   readonly inText: boolean
 }
 
-/**
- * Every place in some files of a job where a thing is named, in written order. Names are compared before
- * anything is looked up, so that what it costs is one walk over the lines.
- */
+/** Every place in some files of a job where a thing is named, in written order. */
 export function mentionsOf(
   measured: Measured,
   trees: readonly Tree[],
@@ -31,36 +30,38 @@ export function mentionsOf(
   const id = idOf(thing)
   const keys = new Set(keysOf(thing).filter((key) => key !== ''))
   if (id === null || keys.size === 0) return []
-  const found: Mention[] = []
-  const look = (block: Block, entry: Entry): void => {
-    if (thing.kind === 'product') found.push(...pricedIn(block, entry, keys))
-    for (const use of usesOf(block, entry, keys)) {
-      const meant = meaningOf(measured, block, use)
-      const { name, gives } = use
-      if (meant !== null && idOf(meant) === id) found.push({ ...name, gives, inText: false })
-    }
-    for (const below of entry.under) look(block, below)
+  const isMeant = (block: Block, use: NameUse): boolean => {
+    const meant = keys.has(use.name.key) ? meaningOf(measured, block, use) : null
+    return meant !== null && idOf(meant) === id
   }
-  for (const { blocks } of trees) for (const block of blocks) look(block, block)
-  return found.sort(byPlace(trees))
+  return trees.flatMap((tree) =>
+    linesFor(tree, thing, keys).flatMap(({ block, entry }) => [
+      ...namesOn(block, entry)
+        .filter((use) => isMeant(block, use))
+        .map(({ name, gives }) => ({ ...name, gives, inText: false })),
+      ...(thing.kind === 'product' ? pricedIn(block, entry, keys) : []),
+    ]),
+  )
 }
 
-/** A line may stand under another one that it does not follow. */
-function byPlace(trees: readonly Tree[]): (a: Mention, b: Mention) => number {
-  const rank = new Map(trees.map(({ file }, index) => [file, index]))
-  const of = ({ span }: Mention): number => rank.get(span.file) ?? 0
-  return (a, b) => of(a) - of(b) || a.span.start - b.span.start
+/** Lines that may name the thing: what belongs to a room is named in its block, or beside the room's name. */
+function linesFor(tree: Tree, thing: Thing, keys: ReadonlySet<string>): readonly LineInBlock[] {
+  if (!('room' in thing) || thing.kind === 'room' || thing.kind === 'closet') {
+    const [key = ''] = keys
+    return linesNaming(tree, key)
+  }
+  const rooms = [thing.room.name.key, ...(thing.kind === 'opening' ? beyond(thing) : [])]
+  const own = tree.blocks.filter(
+    ({ word, name }) => word === 'room' && name !== null && rooms.includes(name.key),
+  )
+  const inside = own.flatMap((block) => entriesIn(block).map((entry) => ({ block, entry })))
+  const outside = linesNaming(tree, rooms[0]!).filter(({ block }) => !own.includes(block))
+  return [...inside, ...outside].sort((a, b) => a.entry.line.number - b.entry.line.number)
 }
 
-/** The names on a line that may mean the thing: most lines have none, and cost no more than a look. */
-function usesOf(block: Block, entry: Entry, keys: ReadonlySet<string>): readonly NameUse[] {
-  const { phrases } = entry
-  if (entry !== block && !phrases.some(({ names }) => names.some(({ key }) => keys.has(key))))
-    return NONE
-  return namesOn(block, entry).filter(({ name }) => keys.has(name.key))
+function beyond({ opening }: Extract<Thing, { kind: 'opening' }>): readonly string[] {
+  return opening.to === null ? [] : [opening.to.key]
 }
-
-const NONE: readonly NameUse[] = []
 
 /** A price line is carried as it stands, and begins with what it prices. */
 function pricedIn(block: Block, entry: Entry, keys: ReadonlySet<string>): readonly Mention[] {

@@ -2,10 +2,11 @@ import type { Message } from '../facts/message.ts'
 import type { Room, Wall } from '../job/job.ts'
 import type { NameWanted } from '../language/forms.ts'
 import { keyOf } from '../language/name.ts'
-import type { Block } from '../language/tree.ts'
+import type { Block, Phrase } from '../language/tree.ts'
 import { accepting } from './accept-choices.ts'
 import type { CompletionKind } from './completion-item.ts'
 import { type JobIndex, jobIndex } from './job-index.ts'
+import { linesNaming } from './lines-naming.ts'
 import { roomOfBlock, wallNamed } from './meaning.ts'
 import type { View } from './view.ts'
 
@@ -81,21 +82,31 @@ function plainNames(
 function roomsBeyond(
   { rooms }: JobIndex,
   own: Room | undefined,
-  { form, word }: NamePlace,
+  { form, view }: NamePlace,
 ): readonly NameChoice[] {
-  const others = [...rooms.values()].filter((room) => room !== own)
-  const leadHere = (room: Room): boolean =>
-    room.openings.some(({ to }) => to !== null && to.key === own?.name.key)
-  const said = new Set(own?.openings.map(({ to }) => to?.key))
-  const isDue = (room: Room): boolean => leadHere(room) && !said.has(room.name.key)
-  const { due = [], other = [] } = Object.groupBy(others, (room) => (isDue(room) ? 'due' : 'other'))
+  const due = new Set(own === undefined ? [] : roomsLeadingTo(view, own))
+  for (const { to } of own?.openings ?? []) due.delete(to?.key ?? '')
   const outside: NameChoice = { name: 'outside', kind: 'room', detail: 'Out of the house.' }
-  const isDoor = form === 'to ROOM' && word !== 'closet'
+  const first = [...due].flatMap((key) => rooms.get(key) ?? [])
+  const others = [...rooms.values()].filter((room) => room !== own && !due.has(room.name.key))
   return [
-    ...due.map((room) => roomChoice(room, `An opening of ${room.name.text} leads here.`)),
-    ...other.map((room) => roomChoice(room)),
-    ...(isDoor ? [outside] : []),
+    ...first.map((room) => roomChoice(room, `An opening of ${room.name.text} leads here.`)),
+    ...others.map((room) => roomChoice(room)),
+    ...(form === 'to ROOM' ? [outside] : []),
   ]
+}
+
+/** The keys of rooms with a line that leads to a room. */
+function roomsLeadingTo({ measured }: View, { name }: Room): readonly string[] {
+  return measured.trees
+    .flatMap((tree) => linesNaming(tree, name.key))
+    .filter(({ entry }) => entry.phrases.some((one) => leadsTo(one, name.key)))
+    .flatMap(({ block }) => (block.word === 'room' && block.name !== null ? [block.name.key] : []))
+    .filter((key) => key !== name.key)
+}
+
+function leadsTo({ form, names }: Phrase, key: string): boolean {
+  return (form === 'to ROOM' || form === 'open to ROOM') && names[0]?.key === key
 }
 
 function roomChoice(room: Room, detail?: string): NameChoice {
