@@ -1,58 +1,66 @@
+import { setFlagsFromString } from 'node:v8'
+import { runInNewContext } from 'node:vm'
 import { expect, test } from 'vitest'
-import { type Compiled, compile, compiling, type Kept, newKept } from '../../server/src/compile.ts'
-import { sceneOf } from '../../server/src/report/scene-of.ts'
-import { subjectOf } from '../../server/src/report/subject-of.ts'
-import { svg } from '../../server/src/report/svg.ts'
+import { compile, compiling, newKept } from '../../server/src/compile.ts'
 import { effort } from '../effort.ts'
-import { dice } from '../generate/dice.ts'
-import { randomJob } from '../generate/job.ts'
-import { type Editing, edited, type Files } from './edits.ts'
-import { plain } from './plain.ts'
+import { readExamples } from './examples.ts'
+import { EDITS, firstDifference } from './sequence.ts'
 
-/** The same as `compile`, with what earlier versions came to. */
-function compileAgain(files: Files, root: string, kept: Kept): ReturnType<typeof compile> {
-  const steps = compiling(files, root, new Map(), kept)
-  for (;;) {
-    const step = steps.next()
-    if (step.done) return step.value
-  }
-}
+const SEQUENCES = effort(12, 50_000 / EDITS)
 
-/** Everything that an editor shows of a job, and what it is made from, as text. */
-function shown(compiled: ReturnType<typeof compile>): Record<string, string> {
-  if ('missing' in compiled) return { missing: plain(compiled) }
-  const { job, survey, floors, takeoff, messages, exit } = compiled
-  return {
-    messages: plain(messages),
-    takeoff: plain([takeoff, exit]),
-    published: plain(floors.map(({ published }) => published)),
-    job: plain(job),
-    survey: plain(survey),
-    floors: plain(floors),
-    drawing: drawing(compiled),
-  }
-}
+/** Counted after the first sequences: until then the engine itself grows. */
+const FIRST = effort(6, 100)
 
-function drawing(compiled: Compiled): string {
-  return svg(sceneOf(subjectOf(compiled)))
-}
+/** Megabytes that no garbage is. */
+const MOST_GROWN = 5
 
-test('a job worked out again after each edit is the job worked out afresh', {
-  timeout: 7_200_000,
+test(`${SEQUENCES * EDITS} edits: what is kept changes nothing, and is not kept for ever`, {
+  timeout: 24 * 3_600_000,
 }, () => {
-  for (let seed = 0; seed < effort(12, 2000); seed++) {
-    const { files, root } = randomJob(seed, seed % 3 === 0 ? 'nasty' : 'realistic')
-    const thrown = dice(seed)
-    const kept = newKept()
-    let editing: Editing = { files, before: [] }
-    for (let turn = 0; turn < 25; turn++) {
-      const again = shown(compileAgain(editing.files, root, kept))
-      const fresh = shown(compile(editing.files, root))
-      for (const [part, text] of Object.entries(fresh))
-        if (again[part] !== text)
-          expect(again[part], `seed ${seed}, edit ${turn}: ${part}`).toBe(text)
-      expect(Object.keys(again)).toEqual(Object.keys(fresh))
-      editing = edited(editing, thrown)
+  setFlagsFromString('--expose-gc')
+  const collect = runInNewContext('gc') as () => void
+  const heap = () => {
+    collect()
+    return process.memoryUsage().heapUsed / 1e6
+  }
+  let start = 0
+  for (let seed = 0; seed < SEQUENCES; seed++) {
+    if (seed === FIRST) start = heap()
+    const found = firstDifference(seed)
+    if (found !== null) expect(found.again, found.where).toBe(found.fresh)
+  }
+  expect(heap() - start).toBeLessThan(MOST_GROWN)
+})
+
+test('what no edit touched is the very same', () => {
+  const { files, root } = readExamples()
+  const kept = newKept()
+  const run = (texts: ReadonlyMap<string, string>) => {
+    const steps = compiling(texts, root, new Map(), kept)
+    for (;;) {
+      const step = steps.next()
+      if (!step.done) continue
+      if ('missing' in step.value) throw new Error('it includes nothing else')
+      return step.value
     }
   }
+  const before = run(files)
+  const text = files.get(root)!
+  const noted = run(new Map(files).set(root, text.replace('in the corner', 'in a corner')))
+  expect(noted.survey.rooms[0]).toBe(before.survey.rooms[0])
+  expect(noted.job.products[0]).toBe(before.job.products[0])
+  expect(noted.floors[0]!.published).toBe(before.floors[0]!.published)
+  const commented = run(new Map(files).set(root, `# ${'a remark\n# '.repeat(100)}\n${text}`))
+  expect(commented.floors[0]!.floor.span.start).toBeGreaterThan(1000)
+  expect(commented.survey.rooms[0]).toBe(before.survey.rooms[0])
+})
+
+test('laying pauses more often than once for each line tried, and comes to the same', () => {
+  const { files, root } = readExamples()
+  const steps = compiling(files, root)
+  let laying = 0
+  for (let step = steps.next(); !step.done; step = steps.next())
+    if (step.value.kind === 'laying') laying++
+  expect(laying).toBeGreaterThan(20)
+  expect('missing' in compile(files, root)).toBe(false)
 })
