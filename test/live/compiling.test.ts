@@ -1,15 +1,14 @@
-import { setFlagsFromString } from 'node:v8'
-import { runInNewContext } from 'node:vm'
 import { expect, test } from 'vitest'
 import { compile, compiling, newKept } from '../../server/src/compile.ts'
 import { effort } from '../effort.ts'
+import { heldMegabytes } from '../fuzz/memory.ts'
 import { readExamples } from './examples.ts'
 import { EDITS, firstDifference } from './sequence.ts'
 
-const SEQUENCES = effort(12, 50_000 / EDITS)
+const SEQUENCES = effort(8, 50_000 / EDITS)
 
 /** Counted after the first sequences: until then the engine itself grows. */
-const FIRST = effort(6, 100)
+const FIRST = effort(4, 100)
 
 /** Megabytes that no garbage is. */
 const MOST_GROWN = 5
@@ -17,19 +16,13 @@ const MOST_GROWN = 5
 test(`${SEQUENCES * EDITS} edits: what is kept changes nothing, and is not kept for ever`, {
   timeout: 24 * 3_600_000,
 }, () => {
-  setFlagsFromString('--expose-gc')
-  const collect = runInNewContext('gc') as () => void
-  const heap = () => {
-    collect()
-    return process.memoryUsage().heapUsed / 1e6
-  }
   let start = 0
   for (let seed = 0; seed < SEQUENCES; seed++) {
-    if (seed === FIRST) start = heap()
+    if (seed === FIRST) start = heldMegabytes()
     const found = firstDifference(seed)
     if (found !== null) expect(found.again, found.where).toBe(found.fresh)
   }
-  expect(heap() - start).toBeLessThan(MOST_GROWN)
+  expect(heldMegabytes() - start).toBeLessThan(MOST_GROWN)
 })
 
 test('what no edit touched is the very same', () => {
