@@ -15,7 +15,8 @@ export async function bundleSuite(): Promise<string> {
     outfile,
     bundle: true,
     format: 'cjs',
-    platform: 'browser',
+    // Its output then tells what it exports, also to a host that imports it.
+    platform: 'node',
     external: ['vscode'],
     logLevel: 'warning',
   })

@@ -8,6 +8,12 @@ export interface EditorWindow {
   readonly lines: Locator
   readonly goToLine: (line: number, column?: number) => Promise<void>
   readonly command: (title: string) => Promise<void>
+  /** Waits until a file's text is there. */
+  readonly ready: () => Promise<void>
+  /** All that the status bar says. */
+  readonly status: () => Promise<string>
+  /** A line as it is shown, with the hints behind it; '' while it is out of sight. */
+  readonly lineText: (line: number) => Promise<string>
   /** What the status bar says of the cursor's line. */
   readonly cursorLine: () => Promise<number>
   /** The page of the plan, two frames deep; waits until something is drawn in it. */
@@ -16,13 +22,19 @@ export interface EditorWindow {
 
 /** Opens an address of the editor and waits until the file's text is there. */
 export async function openWindow(page: Page, address: string): Promise<EditorWindow> {
-  await page.goto(address)
   const lines = page.locator('.monaco-editor .view-line')
-  await lines.first().waitFor({ timeout: 60_000 })
-  await dismiss(page)
+  const ready = async () => {
+    await lines.first().waitFor({ timeout: 60_000 })
+    await dismiss(page)
+  }
+  await page.goto(address)
+  await ready()
   return {
     page,
     lines,
+    ready,
+    status: async () => (await page.locator('.statusbar').textContent()) ?? '',
+    lineText: (line) => lineText(page, line),
     goToLine: (line, column = 1) => pick(page, 'Control+g', `${line}:${column}`),
     command: (title) => pick(page, 'F1', title),
     cursorLine: async () => {
@@ -37,6 +49,21 @@ export async function openWindow(page: Page, address: string): Promise<EditorWin
 async function dismiss(page: Page): Promise<void> {
   const close = page.locator('.notifications-toasts .codicon-close, .banner .codicon-close')
   for (const button of await close.all()) await button.click({ timeout: 2000 }).catch(() => {})
+}
+
+/** A line is found beside its number: the lines of the page come in no order. */
+async function lineText(page: Page, line: number): Promise<string> {
+  const text = await page.evaluate((wanted) => {
+    const number = [...document.querySelectorAll('.margin-view-overlays .line-numbers')].find(
+      (one) => one.textContent === String(wanted),
+    )
+    const top = number?.getBoundingClientRect().top
+    const found = [...document.querySelectorAll('.view-lines .view-line')].find(
+      (one) => Math.abs(one.getBoundingClientRect().top - (top ?? Number.NaN)) < 4,
+    )
+    return found?.textContent ?? ''
+  }, line)
+  return text.replaceAll('\u00a0', ' ')
 }
 
 async function pick(page: Page, key: string, text: string): Promise<void> {

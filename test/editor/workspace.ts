@@ -11,7 +11,7 @@ export interface Workspace {
 }
 
 /** Quiet enough to look at the job, and the same on every machine. */
-const SETTINGS = {
+export const SETTINGS = {
   'workbench.secondarySideBar.defaultVisibility': 'hidden',
   'chat.commandCenter.enabled': false,
   'editor.minimap.enabled': false,

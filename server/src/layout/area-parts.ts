@@ -109,16 +109,20 @@ function roomRing(scope: Scope, { room, outline, edges }: SurveyedRoom): Edge[] 
     const open = openEdge(scope, room, wall)
     return open ?? wallEdge(scope.said, room, wall)
   })
-  const recesses = room.recesses.map(({ label }, i) =>
-    plainEdge(scope.said, room, i, {
-      label: `${label} of ${room.name.text}`,
-      room: room.name.text,
-    }),
-  )
+  const sides = edges.map(({ recess }, i) => sideOf(edges, recess, i))
   return edgesOf(outline, (i) => {
     const { wall, recess } = edges[i]!
-    return recess === null ? facts[wall]! : recesses[recess]!
+    if (recess === null) return facts[wall]!
+    const label = `${room.recesses[recess]!.label} of ${room.name.text}`
+    return plainEdge(scope.said, room, { recess, side: sides[i]! }, { label, room: room.name.text })
   })
+}
+
+/** How many sides of its recess come before an edge of the outline. */
+function sideOf(edges: SurveyedRoom['edges'], recess: number | null, edge: number): number {
+  let first = edge
+  while (edges[first - 1]?.recess === recess) first -= 1
+  return edge - first
 }
 
 /** A side without a wall, where another floor begins or this one is broken; null where it just goes on. */
@@ -147,8 +151,10 @@ function openEdge(
 
 function closetRing(scope: Scope, { room, closet }: ClosetOfRoom): Edge[] {
   const place = { label: closet.name, room: closet.name }
-  const facts = plainEdge(scope.said, room.room, closet.recess, place)
-  return edgesOf(closet.outline, () => facts)
+  const { recess } = closet
+  return edgesOf(closet.outline, (side) =>
+    plainEdge(scope.said, room.room, { recess, side }, place),
+  )
 }
 
 function holesOf(scope: Scope, room: SurveyedRoom): Edge[][] {

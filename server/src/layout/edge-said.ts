@@ -102,11 +102,11 @@ function stairEdge(said: FloorSaid, room: Room, wall: Wall): EdgeSettled {
   }
 }
 
-/** Any other edge of a room that is plain wall: that of a recess, by its index in the room. */
+/** Any other edge of a room that is plain wall: a side of a recess, by its index in the room. */
 export function plainEdge(
   said: FloorSaid,
   room: Room,
-  recess: number,
+  { recess, side }: { readonly recess: number; readonly side: number },
   place: { readonly label: string; readonly room: string },
 ): EdgeSettled {
   const kind = baseKind(room)
@@ -117,8 +117,8 @@ export function plainEdge(
     ...place,
     span: room.recesses[recess]!.span,
     parts: false,
-    // Two alcoves of a room may have one name.
-    wall: `recess ${recess} of ${room.name.key}`,
+    // Two alcoves of a room may have one name; each side is a wall of its own.
+    wall: `recess ${recess} of ${room.name.key}, side ${side}`,
   }
 }
 

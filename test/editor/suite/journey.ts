@@ -52,7 +52,7 @@ async function wrongWall(): Promise<void> {
   const before = job.document.getText()
   const boxes = await boxHint(job)
   await retype(job, `14' 0"`, `24' 0"`, 'room west room')
-  const problem = await problemWith(job, 'room-does-not-close')
+  const problem = await problemWith(job, 'closing-error')
   const wall = job.document.lineAt(placeOf(job, `24' 0"`, 'room west room'))
   check('it stands at the wall', problem.range.start.line === wall.lineNumber, wall.text)
   await until(
@@ -60,7 +60,7 @@ async function wrongWall(): Promise<void> {
     async () => !(await hintsOf(job)).includes(boxes),
   )
   await undoTo(job, before)
-  await noProblemWith(job, 'room-does-not-close')
+  await noProblemWith(job, 'closing-error')
   await hintThat(job, (hint) => hint === boxes)
 }
 

@@ -1,0 +1,175 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { launchBrowser } from '../browser/launch.ts'
+import { type Hosted, ROOT, startHosted } from './hosted.ts'
+import { until } from './suite/wait.ts'
+import { type EditorWindow, openWindow } from './window.ts'
+import { newWorkspace, SETTINGS, type Workspace } from './workspace.ts'
+
+/** The editor is fetched in it where it is not there yet. */
+const TIMEOUT = { timeout: 900_000 }
+const PICTURES = join(ROOT, 'dist/pictures')
+const EXAMPLE = 'upper-floor.floor'
+const BOXES = 'river larch 44 boxes'
+
+let hosted: Hosted
+let browser: Browser
+let page: Page
+let workspace: Workspace
+let window: EditorWindow
+
+beforeAll(async () => {
+  hosted = await startHosted()
+  browser = await launchBrowser()
+  workspace = newWorkspace()
+  page = await browser.newPage({ viewport: { width: 1500, height: 900 } })
+  const file = workspace.path(EXAMPLE)
+  window = await openWindow(page, hosted.address({ folder: workspace.folder, file }))
+  await counted()
+  await window.command('View: Hide Secondary Side Bar')
+}, TIMEOUT.timeout)
+
+afterAll(async () => {
+  await browser.close()
+  hosted.stop()
+  workspace.remove()
+})
+
+async function counted(): Promise<void> {
+  await until('the boxes are counted', async () => (await window.status()).includes(BOXES))
+}
+
+const squiggle = () => page.locator('.squiggly-error').first()
+
+/** Each journey leaves the text as it found it. */
+async function takeBack(): Promise<void> {
+  await page.keyboard.press('Escape')
+  await window.command('File: Revert File')
+  await counted()
+  await squiggle().waitFor({ state: 'detached' })
+}
+
+/** The number, from 1, of the first line that begins so, looked for from another one on. */
+function lineOf(start: string, under = ''): number {
+  const lines = readFileSync(workspace.path(EXAMPLE), 'utf8').split('\n')
+  const from = lines.findIndex((line) => line.startsWith(under))
+  return lines.findIndex((line, index) => index >= from && line.trimStart().startsWith(start)) + 1
+}
+
+test(
+  'a wrong length, key by key, is said on its wall and in the boxes; undone, both go',
+  TIMEOUT,
+  async () => {
+    const line = lineOf('north', 'room west room')
+    await window.goToLine(line, 15)
+    await page.keyboard.press('Delete')
+    await page.keyboard.press('Delete')
+    await page.keyboard.type('24', { delay: 60 })
+    await squiggle().waitFor()
+    await until('the count is no more final', async () => !(await window.status()).includes(BOXES))
+    await page.keyboard.press('F8')
+    await page.getByText('west room misses closing by').first().waitFor()
+    expect(await window.cursorLine()).toBe(line)
+    await page.keyboard.press('Escape')
+    await until('all is undone', async () => {
+      await page.keyboard.press('Control+z')
+      return (await window.lineText(line)).includes(`14' 0"`)
+    })
+    await counted()
+    await squiggle().waitFor({ state: 'detached' })
+  },
+)
+
+test(
+  'a wall of the plan leads to its line, and the line that the cursor is on lights up',
+  TIMEOUT,
+  async () => {
+    await window.command('Floorscribe: Show the Plan Beside')
+    const plan = await window.plan()
+    await window.goToLine(lineOf('east', 'room den'), 3)
+    await plan
+      .locator('[data-id="den: wall 1"].lit, .lit [data-id="den: wall 1"]')
+      .first()
+      .waitFor()
+    await plan.locator('[data-id="library: wall 2"]').first().dispatchEvent('click')
+    const wanted = lineOf('south', 'room library')
+    await until('the text is at that wall', async () => (await window.cursorLine()) === wanted)
+  },
+)
+
+test('a piece of the plan leads to its floor', TIMEOUT, async () => {
+  const plan = await window.plan()
+  await plan.locator('[data-id="upstairs: piece 200"]').first().dispatchEvent('click')
+  const wanted = lineOf('floor upstairs')
+  await until('the text is at the floor', async () => (await window.cursorLine()) === wanted)
+})
+
+test('a room is renamed wherever it is named', TIMEOUT, async () => {
+  await window.goToLine(lineOf('room den'), 7)
+  await page.keyboard.press('F2')
+  const box = page.locator('.rename-box input')
+  await box.waitFor()
+  await page.keyboard.press('Control+a')
+  await page.keyboard.type('study')
+  await page.keyboard.press('Enter')
+  await box.waitFor({ state: 'hidden' })
+  const line = lineOf(`opening   4'`, 'room hall')
+  await until('the hall says it', async () => (await window.lineText(line)).includes('to study'))
+  await counted()
+  await takeBack()
+})
+
+test('a name nearly right is put right by its repair', TIMEOUT, async () => {
+  const line = lineOf('rooms', 'floor upstairs')
+  await window.goToLine(line)
+  await page.keyboard.press('End')
+  await page.keyboard.press('Backspace')
+  await squiggle().waitFor()
+  await page.keyboard.press('ArrowLeft')
+  await page.keyboard.press('Control+.')
+  await page.locator('.action-widget .monaco-list-row').first().waitFor()
+  await page.keyboard.press('Enter')
+  await until('the name is whole', async () => /library$/.test(await window.lineText(line)))
+  await takeBack()
+})
+
+test('blanks and marks are put in order', TIMEOUT, async () => {
+  const line = lineOf('west', 'room den')
+  await window.goToLine(line)
+  await page.keyboard.press('End')
+  await page.keyboard.type('   ')
+  await window.command('Format Document')
+  await until('the blanks are gone', async () => /13' 6"$/.test(await window.lineText(line)))
+  await takeBack()
+})
+
+test('a whole room is written with the keyboard alone, and measured', TIMEOUT, async () => {
+  await page.keyboard.press('Control+End')
+  await page.keyboard.press('Enter')
+  await page.keyboard.press('Enter')
+  await window.command('Floorscribe: New Room')
+  await page.waitForTimeout(1000)
+  await page.screenshot({ path: join(PICTURES, 'editor-room.png') })
+  await takeBack()
+})
+
+const THEMES = [
+  ['light', 'Default Light Modern', 'vs'],
+  ['dark', 'Default Dark Modern', 'vs-dark'],
+  ['contrast-dark', 'Default High Contrast', 'hc-black'],
+  ['contrast-light', 'Default High Contrast Light', 'hc-light'],
+] as const
+
+test.each(THEMES)('a picture of the editor is taken: %s', TIMEOUT, async (name, theme, kind) => {
+  const settings = { ...SETTINGS, 'workbench.colorTheme': theme }
+  writeFileSync(workspace.path('.vscode/settings.json'), JSON.stringify(settings))
+  await page.locator(`.monaco-workbench.${kind}`).waitFor()
+  const plan = await window.plan()
+  await window.goToLine(lineOf('north', 'room west room'), 15)
+  await until('the wall lights up', async () => (await plan.locator('.lit').count()) > 0)
+  await page.waitForTimeout(500)
+  mkdirSync(PICTURES, { recursive: true })
+  await page.screenshot({ path: join(PICTURES, `editor-${name}.png`) })
+})
