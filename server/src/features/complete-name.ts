@@ -37,6 +37,7 @@ function fewEnough(
   const { view, offset } = place.scope
   const typed = view.tree.text.slice(spanOf(continued, place).start, offset)
   const sought = typed.replace(/^"/, '').trimEnd().toLowerCase()
+  if (sought === '') return choices.slice(0, MOST_OFFERS + 1)
   const before = wordsOf(parts.slice(0, lead)).join(' ')
   return choices
     .filter(({ name }) => holdsInOrder(`${before} ${name}`.toLowerCase(), sought))

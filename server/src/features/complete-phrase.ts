@@ -1,6 +1,5 @@
 import { isWay } from '../job/ways.ts'
 import { compileForm, type Form, type Part } from '../language/forms.ts'
-import { tapeOptionsIn } from '../language/units-line.ts'
 import { printLength } from '../units/print.ts'
 import { nameOffers } from './complete-name.ts'
 import type { Completion } from './completion-item.ts'
@@ -99,7 +98,7 @@ function marksFor(continued: Continued, place: OfferPlace): readonly Completion[
   if (item?.kind !== 'measure' || item.measure.by !== null) return []
   const figure = item.measure.first.image
   const span = { ...spanOf(continued, place), start: item.end - figure.length }
-  return unitMarks(figure, tapeOptionsIn(place.scope.view.tree)).map(({ text: length, says }) => ({
+  return unitMarks(figure, place.scope.tape).map(({ text: length, says }) => ({
     label: length,
     kind: 'unit',
     detail: says,

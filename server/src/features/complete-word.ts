@@ -1,10 +1,11 @@
 import { isWallWord } from '../job/ways.ts'
+import type { NameWanted } from '../language/forms.ts'
 import type { Block, Entry } from '../language/tree.ts'
-import { tapeOptionsIn } from '../language/units-line.ts'
 import { wordIn, wordsOf } from '../language/vocabulary.ts'
 import type { Home, Word } from '../language/word.ts'
 import { printLength } from '../units/print.ts'
 import type { Completion } from './completion-item.ts'
+import { type Filling, MOST_CHOICES } from './form-insert.ts'
 import { text } from './insert.ts'
 import type { LineScope } from './line-scope.ts'
 import { nameChoices } from './name-choices.ts'
@@ -16,18 +17,21 @@ import { writtenName } from './written-name.ts'
 /** What may begin a line: in column one words of the file and of the block above, below a block its lines. */
 export function completeWord(scope: LineScope): readonly Completion[] {
   const { line, home, block } = scope
-  const lines = home === null || block === null ? [] : lineWords(scope, home, block)
+  const filling = fillingOf(scope)
+  const lines = home === null || block === null ? [] : lineWords(scope, home, block, filling)
   if (line.indent > 0 && home !== null) return lines
   const isBlank = line.head === null
   // Where a block is being filled the next of its lines is likelier than another block.
-  return isBlank ? [...lines, ...fileWords(scope)] : [...fileWords(scope), ...lines]
+  return isBlank
+    ? [...lines, ...fileWords(scope, filling)]
+    : [...fileWords(scope, filling), ...lines]
 }
 
-function fileWords(scope: LineScope): readonly Completion[] {
+function fileWords(scope: LineScope, filling: Filling): readonly Completion[] {
   const there = new Set(scope.view.tree.blocks.map(({ word }) => word))
   const words = wordsOf('file').filter((word) => mayStandAgain(word) || !there.has(word))
   return [
-    ...words.map((word) => wordOffer(scope, wordIn('file', word)!.word, '')),
+    ...words.map((word) => wordOffer(scope, wordIn('file', word)!.word, '', filling)),
     ...skeletons(scope),
   ]
 }
@@ -57,14 +61,19 @@ function skeletons(scope: LineScope): readonly Completion[] {
   ]
 }
 
-function lineWords(scope: LineScope, home: Home, block: Block): readonly Completion[] {
+function lineWords(
+  scope: LineScope,
+  home: Home,
+  block: Block,
+  filling: Filling,
+): readonly Completion[] {
   const indent = scope.line.indent === 0 ? '  ' : ''
   const walls = home === 'room' ? nextWalls(block, scope.line.span.start) : []
   const ways = walls.map(({ way }) => way as string)
   const words = wordsOf(home).filter((word) => mayStand(word, home, block, scope))
   const rank = (word: string): number => (ways.includes(word) ? ways.indexOf(word) : ways.length)
   const offers = words.map((word) => {
-    const offer = wordOffer(scope, wordIn(home, word)!.word, indent)
+    const offer = wordOffer(scope, wordIn(home, word)!.word, indent, filling)
     const wall = walls.find(({ way }) => way === word)
     return wall === undefined ? offer : wallOffer(offer, wall, wall === walls[0], scope)
   })
@@ -109,13 +118,9 @@ function hasPlace(word: string, under: readonly string[], above: Entry): boolean
   return [above, ...above.under].some((entry) => under.includes(entry.word))
 }
 
-function wordOffer(scope: LineScope, word: Word, indent: string): Completion {
-  const { rest, view, line } = scope
+function wordOffer(scope: LineScope, word: Word, indent: string, filling: Filling): Completion {
+  const { rest, line } = scope
   const isAlone = rest.text.trim() === '' || line.head === null
-  const filling = {
-    style: tapeOptionsIn(view.tree).style,
-    names: (wanted: Parameters<typeof nameChoices>[0]) => namesFor(scope, word, wanted),
-  }
   const depth = word.home === 'file' ? 0 : indent.length + line.indent
   const insert = isAlone ? usualLine(word, depth, filling) : [text(word.word)]
   return {
@@ -128,15 +133,20 @@ function wordOffer(scope: LineScope, word: Word, indent: string): Completion {
   }
 }
 
-function namesFor(
-  { view, block, offset, said }: LineScope,
-  { word }: Word,
-  wanted: Parameters<typeof nameChoices>[0],
-): readonly string[] {
-  if (block === null) return []
-  const form = wanted === 'ROOM' ? 'to ROOM' : ''
-  const place = { view, block, word, form, position: 0, offset, said }
-  return nameChoices(wanted, place).map(({ name }) => writtenName(name))
+/** Names for the places of a line; each kind is looked up once, however many lines are offered. */
+function fillingOf({ view, block, offset, said, tape }: LineScope): Filling {
+  const known = new Map<NameWanted, readonly string[]>()
+  const names = (wanted: NameWanted): readonly string[] => {
+    const there = known.get(wanted)
+    if (there !== undefined || block === null) return there ?? []
+    const form = wanted === 'ROOM' ? 'to ROOM' : ''
+    const place = { view, block, word: '', form, position: 0, offset, said }
+    const choices = nameChoices(wanted, place).slice(0, MOST_CHOICES)
+    const made = choices.map(({ name }) => writtenName(name))
+    known.set(wanted, made)
+    return made
+  }
+  return { style: tape.style, names }
 }
 
 /** It replaces what is typed of the word. */

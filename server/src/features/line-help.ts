@@ -2,7 +2,6 @@ import type { Span } from '../facts/span.ts'
 import { exampleOn } from '../language/examples.ts'
 import { compileForm, type Form } from '../language/forms.ts'
 import { matchForms } from '../language/match.ts'
-import { tapeOptionsIn } from '../language/units-line.ts'
 import { continuations } from './continued.ts'
 import { formSays } from './form-says.ts'
 import { lineScope } from './line-scope.ts'
@@ -28,13 +27,13 @@ export interface LineHelp {
 
 /** The forms of the word of the line at an offset; null before its word is typed, in text and in remarks. */
 export function lineHelp(view: View, offset: number): LineHelp | null {
-  const { entered, line, rest } = lineScope(view, offset)
+  const { entered, line, rest, tape } = lineScope(view, offset)
   if (entered === null || line.head === null || offset <= line.head.span.end) return null
   const { word, says, takes } = entered.word
   const typed = takes === 'text' ? null : typedPhrase(entered, rest, offset)
   if (typed === null) return null
   const forms = takes === 'phrases' ? entered.forms : [compileForm('NAME')]
-  const { style } = tapeOptionsIn(view.tree)
+  const { style } = tape
   return {
     word,
     says,

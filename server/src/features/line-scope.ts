@@ -1,7 +1,9 @@
 import type { Message } from '../facts/message.ts'
 import type { Block, Line } from '../language/tree.ts'
+import { tapeOptionsIn } from '../language/units-line.ts'
 import { type Entered, wordIn } from '../language/vocabulary.ts'
 import type { Home } from '../language/word.ts'
+import type { TapeOptions } from '../units/tape.ts'
 import { blockAt } from './entries.ts'
 import { lineAt } from './line-at.ts'
 import type { RestOfLine } from './typed-phrase.ts'
@@ -19,6 +21,8 @@ export interface LineScope {
   /** Its first word as the vocabulary has it; null while that is being typed. */
   readonly entered: Entered | null
   readonly rest: RestOfLine
+  /** How the file writes lengths. */
+  readonly tape: TapeOptions
   /** What was last said of the job: a line that is being typed may hide it. */
   readonly said: readonly Message[]
 }
@@ -43,6 +47,7 @@ export function lineScope(view: View, offset: number, said: readonly Message[] =
     home: own === null ? null : homeOf(own),
     entered,
     rest: { start, text: tree.text.slice(start, line.span.end) },
+    tape: tapeOptionsIn(tree),
     said,
   }
 }

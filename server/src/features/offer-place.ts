@@ -1,7 +1,6 @@
 import type { Span } from '../facts/span.ts'
 import type { Form, NameWanted } from '../language/forms.ts'
 import type { Item } from '../language/grammar.ts'
-import { tapeOptionsIn } from '../language/units-line.ts'
 import type { Continued } from './continued.ts'
 import { type Filling, MOST_CHOICES } from './form-insert.ts'
 import type { LineScope } from './line-scope.ts'
@@ -52,7 +51,7 @@ export function fillingOf(place: OfferPlace, form: Form, chosen = ''): Filling {
     )
       .slice(0, MOST_CHOICES)
       .map(writtenName)
-  return { style: tapeOptionsIn(place.scope.view.tree).style, names }
+  return { style: place.scope.tape.style, names }
 }
 
 /** Walls and corners stand in their order round the room: half the way round is across. */
