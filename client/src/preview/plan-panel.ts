@@ -31,6 +31,8 @@ export class PlanPanel implements Disposable {
   readonly #lightUp = latestOnly((editor: TextEditor) => this.#showCursor(editor))
   #panel: WebviewPanel | undefined
   #followed: Uri | undefined
+  /** The page is loaded and has asked: what is sent before that is lost. */
+  #listens = false
 
   constructor(context: ExtensionContext, lifeline: Lifeline) {
     this.#context = context
@@ -73,13 +75,13 @@ export class PlanPanel implements Disposable {
     panel.webview.onDidReceiveMessage((sent) => this.#answer(asFromPage(sent)))
     // The page is gone while it is hidden, and asks for everything when it comes back.
     panel.onDidChangeViewState(() => {
-      if (!panel.visible) followPlan(this.#lifeline.client, null)
+      if (!panel.visible) this.#pageGone()
     })
     panel.onDidDispose(() => {
       this.#panel = undefined
       this.#followed = undefined
       workspaceState.update(REMEMBERED, undefined)
-      followPlan(this.#lifeline.client, null)
+      this.#pageGone()
     })
     panel.webview.html = pageOf(panel.webview, extensionUri)
   }
@@ -103,8 +105,13 @@ export class PlanPanel implements Disposable {
     this.#askForAll()
   }
 
+  #pageGone(): void {
+    this.#listens = false
+    followPlan(this.#lifeline.client, null)
+  }
+
   #askForAll(): void {
-    if (this.#panel?.visible !== true || this.#followed === undefined) return
+    if (!this.#listens || this.#followed === undefined) return
     followPlan(this.#lifeline.client, this.#followed)
     this.#lightUpCursor()
   }
@@ -126,6 +133,7 @@ export class PlanPanel implements Disposable {
   #answer(message: FromPage | null): void {
     switch (message?.type) {
       case 'ready':
+        this.#listens = true
         this.#askForAll()
         return
       case 'go to':
@@ -149,7 +157,7 @@ export class PlanPanel implements Disposable {
   }
 
   async #showCursor({ document, selection }: TextEditor): Promise<void> {
-    if (this.#panel?.visible !== true || document.languageId !== 'floor') return
+    if (!this.#listens || document.languageId !== 'floor') return
     if (!settings().followCursor) return
     const ids = await shapesAt(this.#lifeline.client, document.uri, selection.active)
     if (ids !== null) this.#post({ type: 'cursor', ids })
