@@ -15,6 +15,8 @@ import { growthTables } from './growth.ts'
 import { largeTable } from './large.ts'
 import { liveTable } from './live.ts'
 import { medianOfFive, WARM } from './median.ts'
+import { pageTable } from './page/page-table.ts'
+import { serverTables } from './server.ts'
 import { smallTable } from './small.ts'
 import { ms, table } from './table.ts'
 
@@ -73,13 +75,17 @@ function coldTable(): string {
   )
 }
 
-const TABLES: ReadonlyMap<string, (only: string) => string> = new Map([
+type Table = (only: string) => string | Promise<string>
+
+const TABLES: ReadonlyMap<string, Table> = new Map<string, Table>([
   ['examples', examplesTable],
   ['cold', coldTable],
   ['small', smallTable],
   ['growth', growthTables],
   ['large', largeTable],
   ['live', liveTable],
+  ['page', pageTable],
+  ['server', serverTables],
 ])
 
 const [wanted = '', only = ''] = process.argv.slice(2)
@@ -87,4 +93,4 @@ console.log(
   `Medians of five, the stages of examples warm after ${WARM} runs; growth, short and large texts in ` +
     `this thread's own time. Node ${process.versions.node}; calibration ${ms(calibration())}.\n`,
 )
-for (const [name, print] of TABLES) if (name.startsWith(wanted)) console.log(print(only))
+for (const [name, print] of TABLES) if (name.startsWith(wanted)) console.log(await print(only))

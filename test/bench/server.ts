@@ -32,9 +32,9 @@ interface Times {
 }
 
 /** From a key to each answer, the pause before counts left out; beside a server that only publishes. */
-export async function serverTables(): Promise<string> {
+export async function serverTables(only: string): Promise<string> {
   const rows: string[][] = []
-  for (const job of jobs()) rows.push(await rowOf(job))
+  for (const job of jobs()) if (job.called.startsWith(only)) rows.push(await rowOf(job))
   const head = ['a key in', 'messages', 'hints', 'counts', 'all, median', 'p95', 'echo', 'times']
   return `${table(head, rows)}\n${startTable(await startRows())}`
 }
