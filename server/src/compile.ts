@@ -152,14 +152,38 @@ function hasSettledRooms(floor: Floor, survey: Survey): boolean {
 /** By file in the order they are read, then by place, then by code; one that is said twice is kept once. */
 function inOrder(messages: readonly Message[], trees: readonly Tree[]): readonly Message[] {
   const rank = new Map(trees.map((tree, index) => [tree.file, index]))
-  const key = (one: Message) => `${one.span.file}\n${one.span.start}\n${one.code}\n${one.text}`
-  const once = new Map(messages.map((one) => [key(one), one]))
-  return [...once.values()].sort(
+  const placed = messages.map((one) => ({
+    one,
+    rank: rank.get(one.span.file) ?? 0,
+    start: one.span.start,
+  }))
+  placed.sort(
     (a, b) =>
-      (rank.get(a.span.file) ?? 0) - (rank.get(b.span.file) ?? 0) ||
-      a.span.start - b.span.start ||
-      (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
+      a.rank - b.rank ||
+      a.start - b.start ||
+      (a.one.code < b.one.code ? -1 : a.one.code > b.one.code ? 1 : 0),
   )
+  const ordered: Message[] = []
+  for (let i = 0; i < placed.length; ) {
+    const { one, rank, start } = placed[i]!
+    let end = i + 1
+    while (
+      end < placed.length &&
+      placed[end]!.start === start &&
+      placed[end]!.rank === rank &&
+      placed[end]!.one.code === one.code
+    )
+      end += 1
+    if (end === i + 1) ordered.push(one)
+    else ordered.push(...once(placed.slice(i, end).map((each) => each.one)))
+    i = end
+  }
+  return ordered
+}
+
+/** Messages of one code at one place: of those that say the same in one file the last. */
+function once(messages: readonly Message[]): Iterable<Message> {
+  return new Map(messages.map((one) => [`${one.span.file}\n${one.text}`, one])).values()
 }
 
 function exitOf(messages: readonly Message[], takeoff: Takeoff): Compiled['exit'] {

@@ -114,7 +114,11 @@ function namesAlike(kind: string, name: Name, other: Name, binding: Binding): Me
   return message('warning', 'names-alike', name.span, text, { related })
 }
 
+/** A sign outside the plain ones, which alone may have an accent. */
+const ACCENTED = /[^ -~]/
+
 /** Combining marks taken off, by the Unicode decomposition: é and e are alike. */
 function withoutAccents(key: string): string {
+  if (!ACCENTED.test(key)) return key
   return key.normalize('NFD').replace(/\p{M}/gu, '')
 }

@@ -28,8 +28,12 @@ export function overlapMessages(floors: readonly Lying[], style: UnitStyle): rea
   const boxed = floors.map((floor, order) => ({ floor, order, box: boxOf(floor.ring) }))
   const found: { readonly order: number; readonly message: Message }[] = []
   const swept = boxed.sort((a, b) => a.box.west - b.box.west || a.order - b.order)
-  const open = boxes<number>()
+  let open: Open = { few: [], many: null }
+  let reached = -Infinity
   for (const [at, next] of swept.entries()) {
+    // What begins past all before it, as a group of rooms of its own does, meets none of them.
+    if (next.box.west > reached) open = { few: [], many: null }
+    reached = Math.max(reached, next.box.east)
     for (const other of meeting(open, next.box).map((i) => swept[i]!)) {
       if (!boxesMeet(other.box, next.box)) continue
       const [first, second] = other.order < next.order ? [other, next] : [next, other]
@@ -41,15 +45,33 @@ export function overlapMessages(floors: readonly Lying[], style: UnitStyle): rea
         })
       }
     }
-    open.add(at, next.box)
+    put(open, at, swept)
   }
   return found.sort((a, b) => a.order - b.order).map((entry) => entry.message)
 }
 
-/** What meets or touches a box, in the order in which it was put in. */
-function meeting(open: Boxes<number>, box: Box): readonly number[] {
+/** Floors that others may meet, by their place in the sweep; many are found by their boxes. */
+interface Open {
+  readonly few: number[]
+  many: Boxes<number> | null
+}
+
+const FEW = 16
+
+function put(open: Open, at: number, swept: readonly { readonly box: Box }[]): void {
+  open.few.push(at)
+  if (open.many !== null) open.many.add(at, swept[at]!.box)
+  else if (open.few.length > FEW) {
+    open.many = boxes()
+    for (const i of open.few) open.many.add(i, swept[i]!.box)
+  }
+}
+
+/** What may meet or touch a box, in the order in which it was put in. */
+function meeting({ few, many }: Open, box: Box): readonly number[] {
+  if (many === null) return few
   const found = new Set<number>()
-  open.some(box, (i) => {
+  many.some(box, (i) => {
     found.add(i)
     return false
   })
