@@ -12,8 +12,8 @@ import {
   toLeft,
   unit,
 } from './point.ts'
-import { compare, fine, minus, type Ratio, ratio, size, times, ZERO } from './ratio.ts'
-import { heightAt, type Region, regionOf, type Slice, type Stretch } from './region.ts'
+import { compare, fine, type Ratio, ratio, size, times, ZERO } from './ratio.ts'
+import { type Region, regionOf, type Stretch } from './region.ts'
 
 /** What planks cover: the floor less a band along each stretch of its rim, mitred where it juts in. */
 export function coveredWithin(rim: readonly Side[]): Region {
@@ -26,26 +26,33 @@ export function coveredWithin(rim: readonly Side[]): Region {
       .filter((next) => sameSpot(side.to, next.from) && needsCorner(side, next))
       .map((next) => around(mitreOf(side, next))),
   )
-  return regionOf(rim, [...bands, ...corners]).filter((slice) => !isSpike(slice))
+  return regionOf(rim, [...bands, ...corners])
 }
 
 /** What is nowhere so wide is left out. */
 const SPIKE = ratio(1000n)
 
-/** Between two bands that meet all but squarely beside an edge without a gap. */
-const isSpike = ({ from, to, low, high }: Slice): boolean =>
-  [from, to].every((x) => compare(minus(heightAt(high, x), heightAt(low, x)), SPIKE) < 0)
-
 /**
  * Where the rim juts in the bands leave a corner open. Where it is square but for what a turn by any
- * angle rounds away, they leave a hair; where it is straight but for that, there is no corner.
+ * angle rounds away, they leave a hair, and where it is all but square beside an edge without a gap, a
+ * spike; where it is straight but for rounding, there is no corner.
  */
 function needsCorner(side: Side, next: Side): boolean {
   const [across, on] = [size(cross(wayOf(side), wayOf(next))), size(dot(wayOf(side), wayOf(next)))]
   const isAlmost = (small: Ratio, large: Ratio) =>
     compare(times(small, ratio(10n ** 6n)), large) < 0
   if ((side.gap === 0n && next.gap === 0n) || isAlmost(across, on)) return false
-  return turnsRight(side, next) || (on.n !== 0n && isAlmost(on, across))
+  const isHair = on.n !== 0n && isAlmost(on, across)
+  return turnsRight(side, next) || isHair || leavesSpike(side, next)
+}
+
+/** A corner wider than a square one, by so little that a band ends less than a spike off the next edge. */
+function leavesSpike(side: Side, next: Side): boolean {
+  const [across, on] = [cross(wayOf(side), wayOf(next)), dot(wayOf(side), wayOf(next))]
+  const [gap, bare] = side.gap > 0n ? [side.gap, next] : [next.gap, side]
+  if (bare.gap > 0n || on.n <= 0n || across.n <= 0n) return false
+  const isNarrow = compare(times(ratio(gap), on), times(SPIKE, across)) < 0
+  return isNarrow && compare(length(wayOf(bare)), ratio(gap)) > 0
 }
 
 const wayOf = ({ from, to }: Side): Point => less(to, from)

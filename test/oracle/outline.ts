@@ -10,7 +10,7 @@ export interface Outlined {
   readonly from: Point
   readonly to: Point
   readonly place: number
-  /** Which alcove of its wall, from 1; 0 for the wall. */
+  /** Which side of an alcove in its wall, numbered from 1; 0 for the wall. */
   readonly alcove: number
 }
 
@@ -26,7 +26,7 @@ export function outlineOf(room: Placed): readonly Outlined[] {
     const line = [face.left, ...between, face.right].map(rounded)
     return line.slice(1).map((to, i) => {
       const isAlcove = wall.bow === null && i % 4 !== 0
-      return { from: line[i] ?? to, to, place, alcove: isAlcove ? Math.ceil(i / 4) : 0 }
+      return { from: line[i] ?? to, to, place, alcove: isAlcove ? i : 0 }
     })
   })
 }

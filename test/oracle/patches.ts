@@ -101,7 +101,7 @@ function roomPatch(room: Placed, house: House, floor: Floor, product: Product): 
   return { isFloor: true, sides }
 }
 
-/** An alcove's sides are walls of their own, numbered past those of the room. */
+/** Each side of an alcove is a wall of its own, numbered past those of the room. */
 const ALCOVES = 1000
 
 /** The gap along a wall, and whether base or shoe runs there. */
