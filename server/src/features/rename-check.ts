@@ -1,11 +1,11 @@
 import type { Message } from '../facts/message.ts'
-import { bind } from '../job/bind.ts'
 import { fileName } from '../job/includes.ts'
 import { keyOf } from '../language/name.ts'
 import { parse } from '../language/parse.ts'
 import type { Tree } from '../language/tree.ts'
 import { at } from './at.ts'
 import type { KnownJob } from './known-job.ts'
+import { lastBefore, lineAt } from './line-at.ts'
 import type { Gathered } from './rename-places.ts'
 
 interface Replacing {
@@ -16,69 +16,67 @@ interface Replacing {
 }
 
 /**
- * Why jobs would not say the same once all edits were made; null where they would. It reads and binds
- * them as they would be: the last word on whether a rename is sound.
+ * Why lines would not say the same once all edits were made; null where they would. Each block with an
+ * edit is read as it would be, and the new name must stand as a name at each place, without a new error.
  */
-export function wouldSay({ jobs }: Gathered, edits: readonly Replacing[]): string | null {
+export function readOtherwise({ jobs }: Gathered, edits: readonly Replacing[]): string | null {
   const byAddress = Map.groupBy(edits, ({ address }) => address)
   for (const { job } of jobs) {
-    const why = newlySaid(job, byAddress)
-    if (why !== null) return `${why} Nothing was changed.`
-  }
-  return null
-}
-
-function newlySaid(
-  { measured, addressOf }: KnownJob,
-  edits: ReadonlyMap<string, readonly Replacing[]>,
-): string | null {
-  const { trees, root } = measured
-  const after: Tree[] = []
-  for (const tree of trees) {
-    const own = edits.get(addressOf(tree.file)) ?? []
-    const renamed = own.length === 0 ? tree : parse(tree.file, edited(tree, own))
-    const line = readOtherwise(renamed, own)
-    if (line !== null) {
-      return `With that name line ${line} of ${fileName(tree.file, root)} would read otherwise.`
+    for (const tree of job.measured.trees) {
+      const line = otherLine(tree, byAddress.get(job.addressOf(tree.file)) ?? [])
+      if (line !== null) return inWords(tree, line, job)
     }
-    after.push(renamed)
-  }
-  const said = firstNew(errorsOf(trees, root), errorsOf(after, root))
-  return said === null ? null : `With that name the job would say: ${said.text}`
-}
-
-function firstNew(before: readonly Message[], after: readonly Message[]): Message | null {
-  const known = Map.groupBy(before, ({ code }) => code)
-  for (const [code, said] of Map.groupBy(after, (message) => message.code)) {
-    if (said.length > (known.get(code)?.length ?? 0)) return said[0]!
   }
   return null
 }
 
-function errorsOf(trees: readonly Tree[], root: string): readonly Message[] {
-  const said = [...trees.flatMap(({ messages }) => messages), ...bind(trees, root).messages]
-  return said.filter(({ weight }) => weight === 'error')
+function inWords({ file }: Tree, line: number, { measured }: KnownJob): string {
+  return `With that name line ${line} of ${fileName(file, measured.root)} would read otherwise. Nothing was changed.`
 }
 
-function edited({ text: whole }: Tree, edits: readonly Replacing[]): string {
-  const parts: string[] = []
-  let from = 0
-  for (const { start, end, text } of edits) {
-    parts.push(whole.slice(from, start), text)
-    from = end
+/** The number of the first line of a file that would read otherwise. */
+function otherLine(tree: Tree, edits: readonly Replacing[]): number | null {
+  const blockOf = ({ start }: Replacing): number =>
+    lastBefore(tree.blocks, start, ({ line }) => line.span.start)
+  for (const [index, own] of Map.groupBy(edits, blockOf)) {
+    const start = tree.blocks[index]?.line.span.start ?? 0
+    const end = tree.blocks[index + 1]?.line.span.start ?? tree.text.length
+    const part = tree.text.slice(start, end)
+    const inPart = own.map((one) => ({ ...one, start: one.start - start, end: one.end - start }))
+    const offset = otherPlace(part, inPart)
+    if (offset !== null) return lineAt(tree, start + offset).number
   }
-  return `${parts.join('')}${whole.slice(from)}`
+  return null
 }
 
-/** The first line where the new name does not stand as a name; null where it does everywhere. */
-function readOtherwise(tree: Tree, edits: readonly Replacing[]): number | null {
+/** Where in a block, as it stands, an edit would be read as something else. */
+function otherPlace(part: string, edits: readonly Replacing[]): number | null {
+  const after = parse('', edited(part, edits))
+  if (hasNewError(parse('', part), after)) return edits[0]!.start
   let moved = 0
   for (const { start, end, text } of edits) {
-    const { line, name, entry } = at(tree, start + moved + text.length)
+    const { name, entry } = at(after, start + moved + text.length)
     const wanted = keyOf(text.replace(/^, called /, '').replaceAll('"', ''))
     const priced = entry?.word === 'price' ? keyOf(entry.text.split(',', 1)[0]!) : undefined
-    if ((name?.name.key ?? priced) !== wanted) return line.number
+    if ((name?.name.key ?? priced) !== wanted) return start
     moved += text.length - (end - start)
   }
   return null
+}
+
+function edited(part: string, edits: readonly Replacing[]): string {
+  const texts: string[] = []
+  let from = 0
+  for (const { start, end, text } of edits) {
+    texts.push(part.slice(from, start), text)
+    from = end
+  }
+  return `${texts.join('')}${part.slice(from)}`
+}
+
+/** Read alone a block may say more than in its file, but the same before and after. */
+function hasNewError(before: Tree, after: Tree): boolean {
+  const errors = ({ messages }: Tree): readonly Message[] =>
+    messages.filter(({ weight }) => weight === 'error')
+  return errors(after).length > errors(before).length
 }

@@ -8,7 +8,7 @@ import { namedAt } from './named-at.ts'
 import { taken } from './names-taken.ts'
 import { newName, type Renamed } from './new-name.ts'
 import { ownName } from './own-name.ts'
-import { wouldSay } from './rename-check.ts'
+import { readOtherwise } from './rename-check.ts'
 import { type Gathered, gatherPlaces, type RenamePlace } from './rename-places.ts'
 import type { Thing } from './thing.ts'
 import type { View } from './view.ts'
@@ -130,8 +130,8 @@ export function rename(
     end,
     text: write(name.text),
   }))
-  const said = wouldSay(gathered, edits)
-  return said === null ? { kind: 'edits', edits } : refused(said)
+  const otherwise = readOtherwise(gathered, edits)
+  return otherwise === null ? { kind: 'edits', edits } : refused(otherwise)
 }
 
 function refused(why: string): Refused {
