@@ -15,5 +15,7 @@ function sameIn(value: unknown, other: object, key: string): boolean {
 
 /** Whether two lists hold the very same things. */
 export function sameThings(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((thing, i) => thing === b[i])
+  if (a.length !== b.length) return false
+  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return false
+  return true
 }

@@ -1,6 +1,7 @@
 import { WARNING_CODES } from '../facts/codes.ts'
 import { type Message, message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
+import { once } from '../facts/once.ts'
 import { cover, type Span } from '../facts/span.ts'
 import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
@@ -8,11 +9,13 @@ import type { Accept } from './job.ts'
 import { writeName } from './names.ts'
 import { nameOf } from './phrases.ts'
 
+const acceptLines = once((block: Block) => block.under.filter(({ word }) => word === 'accept'))
+
 /** The accepted warnings of all blocks; those of the job block hold everywhere. */
 export function acceptsOf(blocks: readonly Block[], binding: Binding): readonly Accept[] {
   return blocks.flatMap((block) =>
-    block.under.flatMap((line) => {
-      const name = line.word === 'accept' ? nameOf(line, 'NAME') : null
+    acceptLines(block).flatMap((line) => {
+      const name = nameOf(line, 'NAME')
       if (name === null) return []
       const code = name.key.replaceAll(' ', '-')
       if (!WARNING_CODES.includes(code)) binding.say(unknownWarning(line, name, code))

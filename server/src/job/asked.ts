@@ -1,4 +1,5 @@
 import { message } from '../facts/message.ts'
+import { once } from '../facts/once.ts'
 import type { Span } from '../facts/span.ts'
 import type { Block, Entry, Measure } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
@@ -40,19 +41,13 @@ interface Open {
   readonly measure: Measure
 }
 
-const known = new WeakMap<Block, readonly Open[]>()
-
-/** The open lines of a block, which is looked through once. */
-function openIn(block: Block): readonly Open[] {
-  const before = known.get(block)
-  if (before !== undefined) return before
-  const open = linesOf(block).flatMap((line) => {
+/** The open lines of a block. */
+const openIn = once((block: Block): readonly Open[] =>
+  linesOf(block).flatMap((line) => {
     const measure = openMeasure(block, line)
     return measure === undefined ? [] : [{ line, measure }]
-  })
-  known.set(block, open)
-  return open
-}
+  }),
+)
 
 function openMeasure(block: Block, line: Entry): Measure | undefined {
   return line.phrases

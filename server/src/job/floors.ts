@@ -1,3 +1,4 @@
+import { once } from '../facts/once.ts'
 import type { Block } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { type FloorsAround, floorOf } from './floor.ts'
@@ -52,11 +53,11 @@ interface FloorAround {
 export type FloorsKept = BlocksKept<FloorAround, Floor>
 
 /** The keys of all names that a floor's lines hold. */
-function namesIn(block: Block): readonly string[] {
-  return allLines(block.under).flatMap(({ phrases }) =>
+const namesIn = once((block: Block): readonly string[] =>
+  allLines(block.under).flatMap(({ phrases }) =>
     phrases.flatMap(({ names }) => names.map(({ key }) => key)),
-  )
-}
+  ),
+)
 
 /** All that a name may mean to a floor: what its lines look up, they look up by such names. */
 function meant(key: string, { known, house, laidIn, products }: FloorsAround): readonly unknown[] {

@@ -1,12 +1,15 @@
 import { message } from '../facts/message.ts'
+import { once } from '../facts/once.ts'
 import type { Block } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Hold } from './job.ts'
 import { nameOf, phrase } from './phrases.ts'
 
+const holdLines = once((block: Block) => block.under.filter(({ word }) => word === 'hold'))
+
 /** The holds of all blocks in written order; each one that is not cleared is said. */
 export function holdsOf(blocks: readonly Block[], binding: Binding): readonly Hold[] {
-  const lines = blocks.flatMap((block) => block.under.filter(({ word }) => word === 'hold'))
+  const lines = blocks.flatMap(holdLines)
   return lines.flatMap((line) => {
     const what = nameOf(line, 'NAME')
     if (what === null) return []

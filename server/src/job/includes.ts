@@ -1,7 +1,8 @@
 import { type Message, message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
+import { once } from '../facts/once.ts'
 import type { Span } from '../facts/span.ts'
-import type { Entry, Tree } from '../language/tree.ts'
+import type { Block, Entry, Tree } from '../language/tree.ts'
 import { folderOf, resolveInclude } from './include-path.ts'
 
 /** One include line: the file that it names, and where it says so. */
@@ -90,9 +91,11 @@ export function hasUnreadInclude(
   return (
     messages.length > 0 ||
     includes.some(({ path }) => !read.has(path)) ||
-    tree.blocks.some((block) => mayBeInclude(block) || block.under.some(mayBeInclude))
+    tree.blocks.some(mayHoldInclude)
   )
 }
+
+const mayHoldInclude = once((block: Block) => mayBeInclude(block) || block.under.some(mayBeInclude))
 
 /** A line that cannot be read and begins like an include, or holds the name of such a file. */
 function mayBeInclude({ word, text, broken }: Entry): boolean {

@@ -1,3 +1,4 @@
+import { once } from '../facts/once.ts'
 import { keyOf } from '../language/name.ts'
 import type { Block, Entry, Tree } from '../language/tree.ts'
 import { WORDS } from '../language/words.ts'
@@ -15,22 +16,16 @@ export function lostNames(files: readonly Tree[]): (key: string) => boolean {
   return (key) => key.split(' ').some((_, i, words) => lost.has(words.slice(0, i + 1).join(' ')))
 }
 
-const known = new WeakMap<Block, readonly string[]>()
-
-/** What may be such names in one block, which is looked through once. */
-function lostIn(block: Block): readonly string[] {
-  const before = known.get(block)
-  if (before !== undefined) return before
+/** What may be such names in one block. */
+const lostIn = once((block: Block): readonly string[] => {
   const astray = block.broken && !BLOCK_WORDS.includes(block.word) ? [block] : []
   const runs = [...astray, ...block.under.filter(hasNoWord)].flatMap(({ word, text }) =>
     runsOf(`${word} ${text}`),
   )
   const isCloset = ({ broken, word }: Entry) => broken && word === 'closet'
   const closets = allLines(block.under).some(isCloset)
-  const lost = closets ? [...runs, keyOf(`${block.name?.text ?? ''} closet`)] : runs
-  known.set(block, lost)
-  return lost
-}
+  return closets ? [...runs, keyOf(`${block.name?.text ?? ''} closet`)] : runs
+})
 
 const BLOCK_WORDS = ['job', 'room', 'product', 'floor', 'prices']
 

@@ -1,3 +1,4 @@
+import { once } from '../facts/once.ts'
 import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Product } from './job.ts'
@@ -43,11 +44,13 @@ export function bindProducts(
   return { declared, products }
 }
 
+const layLines = once((block: Block): readonly Entry[] =>
+  block.word === 'floor' ? block.under.filter(({ word }) => word === 'lay') : [],
+)
+
 /** Keys of the products that floors are laid with; null while no floor is. */
 function laidProducts(blocks: readonly Block[]): ReadonlySet<string> | null {
-  const lays: readonly Entry[] = blocks
-    .filter(({ word }) => word === 'floor')
-    .flatMap((block) => block.under.filter(({ word }) => word === 'lay'))
+  const lays = blocks.flatMap(layLines)
   const names: readonly (Name | null)[] = lays.map((line) => nameOf(line, 'PRODUCT'))
   return lays.length === 0 ? null : new Set(names.flatMap((name) => name?.key ?? []))
 }

@@ -1,5 +1,6 @@
 import { type Made, madeAgain, type Shelf } from '../facts/kept.ts'
 import type { Message } from '../facts/message.ts'
+import { once } from '../facts/once.ts'
 import type { Job, Product } from '../job/job.ts'
 import type { LaidFloor } from '../layout/lay.ts'
 import type { Survey } from '../survey/survey.ts'
@@ -46,18 +47,12 @@ export function afterMore(takeoff: Takeoff, messages: readonly Message[]): Takeo
 }
 
 /** The same quantities marked once are the same when they are marked again. */
-const marks = new WeakMap<object, object>()
-
-function marked<T extends { readonly quantities: readonly Quantity[] }>(counted: T): T {
-  const before = marks.get(counted)
-  if (before !== undefined) return before as T
-  const made = {
+const marked = once(
+  <T extends { readonly quantities: readonly Quantity[] }>(counted: T): T => ({
     ...counted,
     quantities: counted.quantities.map((quantity) => ({ ...quantity, complete: false })),
-  }
-  marks.set(counted, made)
-  return made
-}
+  }),
+) as <T extends { readonly quantities: readonly Quantity[] }>(counted: T) => T
 
 function causesIn(messages: readonly Message[]): readonly string[] {
   return messages
