@@ -67,9 +67,15 @@ export function buildFrame(body: HTMLElement): Frame {
   }
   frame.level.value = 'pieces'
   frame.reading.append(keys())
+  const beside = h('div', { class: 'beside' }, frame.courses, frame.reading)
+  const main = h('main', {}, sheet(frame), beside)
+  for (const fold of [frame.courses, frame.reading])
+    fold.addEventListener('toggle', () =>
+      main.classList.toggle('unfolded', frame.courses.open || frame.reading.open),
+    )
   body.append(
     h('header', {}, h('div', { class: 'heading' }, frame.title, frame.state), frame.told),
-    h('main', {}, sheet(frame), h('div', { class: 'beside' }, frame.courses, frame.reading)),
+    main,
     frame.live,
   )
   return frame

@@ -1,5 +1,5 @@
 import type { SurveyedRoom } from '../survey/survey.ts'
-import { NM_PER_FOOT, type Nm } from '../units/length.ts'
+import { NM_PER_FOOT, NM_PER_INCH, type Nm } from '../units/length.ts'
 import { roundToNm } from '../units/round.ts'
 import { type HalfRead, halfRead } from './drawing/half-read.ts'
 import { outermost } from './drawing/outermost.ts'
@@ -13,6 +13,9 @@ import { runOf } from './scene-of.ts'
 
 /** On a screen the plan has less room than on paper, and its lettering is read from further off. */
 const ACROSS = 58
+
+/** A screen can be zoomed into: no lettering needs to be larger to be read. */
+const MOST: Nm = 9 * NM_PER_INCH
 
 /** In parts of the plain lettering's height. */
 const MARGIN = 1.5
@@ -50,14 +53,14 @@ export function planScene(subject: Subject, kept: LaidShapes | null = null): Sce
 /** Beside rooms that are measured the others take their lettering, so that it stays while they grow. */
 function scaleFor(rooms: readonly SurveyedRoom[], half: readonly HalfRead[]): Scale {
   const isMeasured = rooms.some(({ outline }) => outline.length > 2)
-  return { across: ACROSS, beside: isMeasured ? 0 : sketchesWidth(half) }
+  return { across: ACROSS, beside: isMeasured ? 0 : sketchesWidth(half), most: MOST }
 }
 
 /** Large enough for the whole sheet: beside one small room the plan's own may be too small for it. */
 function emBeside(plan: Plan, shapes: readonly Shape[], half: readonly HalfRead[]): Nm {
   const { low, high } = extent(shapes.flatMap(outermost))
   const wide = high.x - low.x + sketchesWidth(half)
-  return Math.max(plan.em, roundToNm(wide / ACROSS))
+  return Math.max(plan.em, Math.min(2 * MOST, roundToNm(wide / ACROSS)))
 }
 
 /** The shapes of laid floors among those of a plan. */

@@ -1,3 +1,4 @@
+import type { Point } from '../../geometry/point.ts'
 import type { PublishedFloor, PublishedPiece } from '../../layout/published.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { lengthText, widthText } from '../cut-size.ts'
@@ -72,53 +73,76 @@ const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.12, 0.88,
 /** The largest free place; over other lettering only where the piece has no other. */
 function numberOf(piece: PublishedPiece, facts: PieceFacts, options: PieceOptions): Lettering {
   const usual = Math.min(options.em * 0.72, facts.width.most * 0.62)
+  const spots = spotsOn(piece)
   let largest: Lettering | null = null
   for (const part of HEIGHTS)
     for (const place of PLACES) {
-      const number = numberAt(piece, place, usual * part, options)
+      const number = numberAt(piece, spots(place), usual * part, options)
       if (number === null) continue
       largest ??= number
       if (!options.taken.hits(groundOf(number))) return number
     }
-  return largest ?? numberInBox(piece, 0.5, usual * 0.28, options)
+  return largest ?? numberInBox(piece, spots(0.5), usual * 0.28, options)
+}
+
+/** Where a number may stand in a piece. */
+interface Spot {
+  readonly u: number
+  readonly v: number
+  /** Of the whole piece. */
+  readonly long: number
+  readonly isInside: (corner: Point) => boolean
+}
+
+/** The spots of one piece by their place along it, each found once: most pieces take the first. */
+function spotsOn(piece: PublishedPiece): (place: number) => Spot {
+  const ring = piece.ring.map(([x, y]) => ({ x, y }))
+  const us = piece.ring.map(([u]) => u)
+  const from = Math.min(...us)
+  const long = Math.max(...us) - from
+  const isInside = (corner: Point): boolean => holds(ring, corner)
+  const known = new Map<number, Spot>()
+  return (place) => {
+    const there = known.get(place)
+    if (there !== undefined) return there
+    const u = from + long * place
+    const spot = { u, v: middleAt(piece, u), long, isInside }
+    known.set(place, spot)
+    return spot
+  }
 }
 
 /** The number at a place along the piece, or null where it would leave the piece. */
 function numberAt(
   piece: PublishedPiece,
-  place: number,
+  spot: Spot,
   height: number,
   options: PieceOptions,
 ): Lettering | null {
-  const ring = piece.ring.map(([x, y]) => ({ x, y }))
-  const { u, v, long } = middleAt(piece, place)
+  const { u, v, long, isInside } = spot
   const [ahead, aside] = [widthOf(`${piece.piece}`, Math.floor(height)) / 2, height / 2]
   if (ahead * 2 > long) return null
-  const corners = [-1, 1].flatMap((s) =>
-    [-1, 1].map((t) => ({ x: u + s * ahead, y: v + t * aside })),
-  )
-  if (!corners.every((corner) => holds(ring, corner))) return null
-  return numberInBox(piece, place, height, options)
+  const fits =
+    isInside({ x: u - ahead, y: v - aside }) &&
+    isInside({ x: u - ahead, y: v + aside }) &&
+    isInside({ x: u + ahead, y: v - aside }) &&
+    isInside({ x: u + ahead, y: v + aside })
+  return fits ? numberInBox(piece, spot, height, options) : null
 }
 
 function numberInBox(
   piece: PublishedPiece,
-  place: number,
+  { u, v }: Spot,
   height: number,
   { frame }: PieceOptions,
 ): Lettering {
-  const { u, v } = middleAt(piece, place)
   return letter(`${piece.piece}`, frame.place(u, v), Math.floor(height), {
     along: readable(frame.along),
   })
 }
 
-/** The middle of the piece's height at a place along it: of the widest stretch that a line across meets. */
-function middleAt({ ring }: PublishedPiece, place: number): { u: number; v: number; long: number } {
-  const us = ring.map(([u]) => u)
-  const from = Math.min(...us)
-  const long = Math.max(...us) - from
-  const u = from + long * place
+/** The middle of the widest stretch that a line across the piece meets. */
+function middleAt({ ring }: PublishedPiece, u: number): number {
   const heights = ring
     .flatMap((a, i) => {
       const b = ring[(i + 1) % ring.length] ?? a
@@ -130,7 +154,7 @@ function middleAt({ ring }: PublishedPiece, place: number): { u: number; v: numb
     const [bottom, top] = [heights[i] ?? 0, heights[i + 1] ?? 0]
     if (top - bottom > high - low) [low, high] = [bottom, top]
   }
-  return { u, v: (low + high) / 2, long }
+  return (low + high) / 2
 }
 
 /** Seams as unbroken lines: where the pieces of two neighbouring courses meet. */

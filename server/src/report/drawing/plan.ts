@@ -51,9 +51,11 @@ export interface Scale {
   readonly across: number
   /** Width that is drawn beside the plan and shares its sheet. */
   readonly beside: Nm
+  /** However large the plan is: beyond it lettering would fill the rooms. */
+  readonly most: Nm
 }
 
-export const ON_PAPER: Scale = { across: 70, beside: 0 }
+export const ON_PAPER: Scale = { across: 70, beside: 0, most: Infinity }
 
 export function planOf(subject: Subject, scale: Scale = ON_PAPER): Plan {
   const { moves, doorways, rooms: all } = sideBySide(subject)
@@ -74,10 +76,10 @@ export function planOf(subject: Subject, scale: Scale = ON_PAPER): Plan {
   }
 }
 
-function emOf(plan: Region, { across, beside }: Scale): Nm {
+function emOf(plan: Region, { across, beside, most }: Scale): Nm {
   const { low, high } = extent(plan.flat())
   const size = Math.max(high.x - low.x + beside, high.y - low.y)
-  return Math.max(20_000_000, roundToNm(size / across))
+  return Math.min(most, Math.max(20_000_000, roundToNm(size / across)))
 }
 
 function houseOf(rooms: readonly SurveyedRoom[], walls: Region): Occupied {
