@@ -104,25 +104,36 @@ export class Publisher {
     this.#connection.sendNotification(PublishDiagnosticsNotification.type, {
       uri: document?.uri ?? uri,
       ...(document === undefined ? {} : { version: document.version }),
-      diagnostics,
+      diagnostics: [...diagnostics],
     })
   }
 
-  /** What two jobs say alike is said once. */
-  #all(uri: string): Diagnostic[] {
-    const lists = [...this.#said.values()].flatMap((said) => said.get(uri) ?? [])
-    lists.push(...(this.#read.get(uri) ?? []))
-    if (this.#said.size < 2) return lists
-    const once = new Map(
-      lists.map((one) => [JSON.stringify([one.range, one.code, one.message]), one]),
-    )
-    return [...once.values()].slice(0, MOST)
+  /** What two jobs say alike is said once; whichever spoke first, it is in the order of places. */
+  #all(uri: string): readonly Diagnostic[] {
+    const lists = [...this.#said.values()].map((said) => said.get(uri) ?? [])
+    lists.push(this.#read.get(uri) ?? [])
+    const own = lists.filter(({ length }) => length > 0)
+    if (own.length < 2) return own[0] ?? []
+    const once = new Map(own.flat().map((one) => [JSON.stringify(one), one]))
+    return [...once.values()].sort(byPlace).slice(0, MOST)
   }
+}
+
+function byPlace(a: Diagnostic, b: Diagnostic): number {
+  const [one, other] = [a.range.start, b.range.start]
+  return (
+    one.line - other.line ||
+    one.character - other.character ||
+    compared(String(a.code), String(b.code)) ||
+    compared(String(a.message), String(b.message))
+  )
+}
+
+function compared(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
 }
 
 /** In the order of places and codes that the messages of a whole count have. */
 function merged(early: readonly Message[], late: readonly Message[]): readonly Message[] {
-  return [...early, ...late].sort(
-    (a, b) => a.span.start - b.span.start || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
-  )
+  return [...early, ...late].sort((a, b) => a.span.start - b.span.start || compared(a.code, b.code))
 }
