@@ -5,6 +5,7 @@ import { plainText } from '../../server/src/features/insert.ts'
 import { usualForms } from '../../server/src/features/usual-lines.ts'
 import { parse } from '../../server/src/language/parse.ts'
 import { WORDS } from '../../server/src/language/words.ts'
+import { effort } from '../effort.ts'
 import { view } from './marked.ts'
 
 const FOLDER = new URL('../../examples/', import.meta.url)
@@ -41,7 +42,7 @@ describe.each(Object.keys(EXAMPLES))('at every place of %s', (file) => {
   test('a word that is taken gives a line that reads', () => {
     const places = all.filter(({ offset }) => text[offset - 1] === '\n' && text[offset] === '\n')
     expect(places.length).toBeGreaterThan(0)
-    for (const { offset, items } of places) {
+    for (const { offset, items } of places.filter((_, i) => i % effort(4, 1) === 0)) {
       for (const { label, insert, kind } of items) {
         if (kind !== 'line' && kind !== 'block') continue
         const typed = plainText(insert)

@@ -1,4 +1,5 @@
 import { nearest } from '../facts/near.ts'
+import { FULL_WIDTH, plainSigns } from '../units/signs.ts'
 import type { Parted } from './content.ts'
 import { exampleOf, exampleOn } from './examples.ts'
 import type { Form, Part } from './forms.ts'
@@ -40,7 +41,8 @@ function likeliest(odd: Odd): Finding | null {
     digitUnknown(odd) ??
     commaMissing(odd) ??
     nearWord(odd) ??
-    needsQuotes(odd)
+    needsQuotes(odd) ??
+    fullWidth(odd)
   )
 }
 
@@ -229,6 +231,21 @@ function needsQuotes(odd: Odd): Finding | null {
     }
   }
   return null
+}
+
+const A_FULL_WIDTH = new RegExp(`[${FULL_WIDTH}]`)
+
+/** `12' 4"，called bay`: a comma or another sign as an input method of another script puts it. */
+function fullWidth(odd: Odd): Finding | null {
+  const whole = typed(odd)
+  const sign = A_FULL_WIDTH.exec(whole)?.[0]
+  if (sign === undefined) return null
+  const plain = plainSigns(whole)
+  return {
+    code: 'mark-unknown',
+    text: `${sign} is a sign of full width. Written plainly: ${shown(plain)}.`,
+    repair: { start: startOf(odd), end: endOf(odd), title: `Write ${shown(plain)}`, text: plain },
+  }
 }
 
 function unknown(odd: Odd): Finding {

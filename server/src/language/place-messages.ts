@@ -1,7 +1,7 @@
 import { message } from '../facts/message.ts'
 import { nearest } from '../facts/near.ts'
 import { samplesIn } from '../units/samples.ts'
-import { BLANKS } from '../units/signs.ts'
+import { BLANKS, plainSigns } from '../units/signs.ts'
 import type { Conflict } from './conflicts.ts'
 import type { DraftBlock } from './drafts.ts'
 import type { RawLine } from './lines.ts'
@@ -88,7 +88,7 @@ export function sayUnknown(placed: Placed, home: Home): void {
     sayNoWord(raw, reading)
     return
   }
-  const near = nearest(word, [...wordsOf(home), ...wordsOf(block?.home ?? home)])
+  const near = nearest(plainSigns(word), [...wordsOf(home), ...wordsOf(block?.home ?? home)])
   const where = home === 'file' ? 'No line in column one' : `No line of a ${kindOf(placed)}`
   const offer = near === null ? ` ${SUCH_AS[home]}` : ` ${near}?`
   const said = `${where} starts with "${shown(word)}".${offer} ${costOf(placed, home)}`

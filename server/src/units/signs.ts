@@ -40,3 +40,14 @@ export const VULGAR = [...NAMED_FRACTIONS.keys()].join('')
 export function vulgarFraction(sign: string): readonly [number, number] | null {
   return NAMED_FRACTIONS.get(sign) ?? null
 }
+
+/** What an input method of East Asian scripts puts for a plain sign: as wide as two. */
+export const FULL_WIDTH = '\\uff01-\\uff5e'
+
+const ONE_FULL_WIDTH = new RegExp(`[${FULL_WIDTH}]`, 'g')
+const TO_PLAIN = 0xfee0
+
+/** A text with plain signs in place of those of full width. */
+export function plainSigns(text: string): string {
+  return text.replace(ONE_FULL_WIDTH, (sign) => String.fromCharCode(sign.charCodeAt(0) - TO_PLAIN))
+}
