@@ -3,7 +3,7 @@ import type { Message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import type { Block } from '../language/tree.ts'
 import { blockEnd } from './block-end.ts'
-import type { NameChoice } from './name-choices.ts'
+import type { NameChoice } from './name-choice.ts'
 import type { View } from './view.ts'
 
 /**

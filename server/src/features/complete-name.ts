@@ -5,8 +5,10 @@ import { formInsert } from './form-insert.ts'
 import { holdsInOrder } from './holds-in-order.ts'
 import { type Insert, joined, text } from './insert.ts'
 import { jobIndex } from './job-index.ts'
-import { clearName, type NameChoice, roomsListed } from './name-choices.ts'
+import type { NameChoice } from './name-choice.ts'
 import { choicesFor, fillingOf, type OfferPlace, spanOf } from './offer-place.ts'
+import { roomsListed } from './room-choices.ts'
+import { clearName } from './wall-choices.ts'
 import { writtenName } from './written-name.ts'
 
 /** What a form still lacks, of which the part at `lead` is a name and those before it are words. */

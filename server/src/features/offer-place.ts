@@ -4,7 +4,8 @@ import type { Item } from '../language/grammar.ts'
 import type { Continued } from './continued.ts'
 import { type Filling, MOST_CHOICES } from './form-insert.ts'
 import type { LineScope } from './line-scope.ts'
-import { type NameChoice, nameChoices } from './name-choices.ts'
+import type { NameChoice } from './name-choice.ts'
+import { nameChoices } from './name-choices.ts'
 import { writtenName } from './written-name.ts'
 
 /** A line of phrases that offers are made for. */
