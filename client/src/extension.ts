@@ -3,6 +3,7 @@ import { registerCommands } from './commands/commands.ts'
 import { ownRoomCounted } from './own-room.ts'
 import { PlanPanel } from './preview/plan-panel.ts'
 import { pasteReadings } from './readings-paste.ts'
+import { ReferencePage } from './reference-page.ts'
 import { serveFiles } from './server/files.ts'
 import { Lifeline } from './server/lifeline.ts'
 import { clientOptions, documents } from './server/options.ts'
@@ -13,7 +14,8 @@ import { tellSuspects } from './suspects.ts'
 
 /** Everything that the extension does, whichever way its server runs. Nothing waits for the server. */
 export function start(context: ExtensionContext, server: Server): void {
-  const lifeline = new Lifeline(server, clientOptions)
+  const page = new ReferencePage(context.extensionUri)
+  const lifeline = new Lifeline(server, (itself) => clientOptions(itself, page))
   const plan = new PlanPanel(context, lifeline)
   serveFiles(lifeline.client)
   context.subscriptions.push(
@@ -23,7 +25,7 @@ export function start(context: ExtensionContext, server: Server): void {
     tellSuspects(lifeline),
     watchSettings(lifeline),
     pasteReadings(documents(), lifeline.client),
-    ...registerCommands({ context, lifeline, plan }),
+    ...registerCommands({ context, lifeline, plan, page }),
   )
   lifeline.start()
 }

@@ -1,5 +1,6 @@
 import type { ExtensionContext } from 'vscode'
 import type { PlanPanel } from '../preview/plan-panel.ts'
+import type { ReferencePage } from '../reference-page.ts'
 import type { Lifeline } from '../server/lifeline.ts'
 
 /** What a command works with. */
@@ -7,6 +8,7 @@ export interface Tools {
   readonly context: ExtensionContext
   readonly lifeline: Lifeline
   readonly plan: PlanPanel
+  readonly page: ReferencePage
 }
 
 /** A command as the palette lists it; `run` takes what came with it, checked by itself. */

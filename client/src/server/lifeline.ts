@@ -1,11 +1,12 @@
-import { type Disposable, EventEmitter } from 'vscode'
-import {
-  type BaseLanguageClient,
+import type { Disposable } from 'vscode'
+import type {
+  BaseLanguageClient,
   CloseAction,
   ErrorAction,
-  type ErrorHandler,
-  type LanguageClientOptions,
+  ErrorHandler,
+  LanguageClientOptions,
 } from 'vscode-languageclient'
+import { Signal } from '../signal.ts'
 import { buried, NO_CRASHES, noted, type WorkEvent } from './crash-book.ts'
 import type { Server } from './server.ts'
 
@@ -16,20 +17,24 @@ export type Health =
   /** It fell and is started again in a while. */
   | { readonly kind: 'down'; readonly waitMs: number }
 
+// The library's own values, written out: this file runs without an editor, so that it can be tested.
+const CONTINUE: ErrorAction.Continue = 1
+const DO_NOT_RESTART: CloseAction.DoNotRestart = 1
+
 /** Keeps a server going for as long as the editor is open: whatever ends it, it is started again. */
 export class Lifeline implements Disposable {
   readonly client: BaseLanguageClient
   readonly #server: Server
-  readonly #health = new EventEmitter<Health>()
-  readonly #suspects = new EventEmitter<readonly string[]>()
+  readonly #health = new Signal<Health>()
+  readonly #suspects = new Signal<readonly string[]>()
   #book = NO_CRASHES
   #timer: ReturnType<typeof setTimeout> | undefined
   #fall: Promise<number> | undefined
   #wanted = true
 
-  readonly onHealth = this.#health.event
+  readonly onHealth = this.#health.on
   /** Files that were in work when the server fell, twice: they are only read from now on. */
-  readonly onSuspects = this.#suspects.event
+  readonly onSuspects = this.#suspects.on
 
   /** `options` is made once; it may ask for `onlyRead` at each start. */
   constructor(server: Server, options: (lifeline: Lifeline) => LanguageClientOptions) {
@@ -81,11 +86,11 @@ export class Lifeline implements Disposable {
 
   #errorHandler(): ErrorHandler {
     return {
-      error: () => ({ action: ErrorAction.Continue, handled: true }),
+      error: () => ({ action: CONTINUE, handled: true }),
       closed: async () => {
         const waitMs = await this.#fallen()
         const message = `The server has ended; it is started again in ${waitMs / 1000} s.`
-        return { action: CloseAction.DoNotRestart, handled: true, message }
+        return { action: DO_NOT_RESTART, handled: true, message }
       },
     }
   }

@@ -1,13 +1,14 @@
 import { workspace } from 'vscode'
 import { type LanguageClientOptions, RevealOutputChannelOn } from 'vscode-languageclient'
 import type { Introduction } from '../../../server/src/lsp/custom.ts'
+import type { ReferencePage } from '../reference-page.ts'
 import { settings } from '../settings.ts'
 import type { Lifeline } from './lifeline.ts'
 import { middleware } from './middleware.ts'
 import { servedDocuments } from './served.ts'
 
 /** What the client is told once; what it tells the server of itself is asked for at each start. */
-export function clientOptions(lifeline: Lifeline): LanguageClientOptions {
+export function clientOptions(lifeline: Lifeline, page: ReferencePage): LanguageClientOptions {
   return {
     documentSelector: documents(),
     initializationOptions: () => introduction(lifeline.onlyRead),
@@ -15,7 +16,7 @@ export function clientOptions(lifeline: Lifeline): LanguageClientOptions {
     initializationFailedHandler: () => false,
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     markdown: { isTrusted: false, supportHtml: false },
-    middleware: middleware((event) => lifeline.note(event)),
+    middleware: middleware((event) => lifeline.note(event), page),
   }
 }
 
