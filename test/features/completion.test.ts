@@ -162,6 +162,27 @@ describe('what a line goes on with', () => {
     expect(labels(`${HOUSE}    door 30", to h‹|›`)).toEqual(['hall', 'outside'])
   })
 
+  test('of many rooms those that hold what is typed, and it is told that there are more', () => {
+    const rooms = Array.from({ length: 300 }, (_, i) => `room r${i}`).join('\n')
+    const all = offered(`${rooms}\nroom den\n  north 12'\n    door 30", to ‹|›`)
+    expect([all.items.length, all.whole]).toEqual([200, false])
+    const some = offered(`${rooms}\nroom den\n  north 12'\n    door 30", to r29‹|›`)
+    expect(some.items.map(({ label }) => label)).toEqual([
+      'r29',
+      'r129',
+      'r209',
+      'r219',
+      'r229',
+      'r239',
+      'r249',
+      'r259',
+      'r269',
+      'r279',
+      'r289',
+      ...Array.from({ length: 10 }, (_, i) => `r29${i}`),
+    ])
+  })
+
   test('a name that would not be read as one comes in quotes', () => {
     const source = 'room "hall of mirrors"\nroom den\n  north 12\'\n    door 30", to ‹|›'
     expect(taken(source, 'hall of mirrors')).toContain('to "hall of mirrors"')

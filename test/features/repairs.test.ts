@@ -310,6 +310,15 @@ ${more}`
   })
 })
 
+test('lines that are added end as the file ends its own', () => {
+  const source = DEN('148 1/2‹|›').replaceAll('\n', '\r\n')
+  expect(mended(source, 'Say for this file: bare numbers are inches')).toMatch(
+    /^units feet-inches, bare inches\r\ntape/,
+  )
+  const door = "room den\r\n  north 12'\r\n    door 30\", 1' from left, to hall‹|›\r\n"
+  expect(mended(door, 'Add the line: room hall')).toMatch(/hall\r\n\r\nroom hall\r\n$/)
+})
+
 test('nothing is offered away from the place', () => {
   expect(titles(`${DEN('12 4')}‹|›`)).toEqual([])
 })

@@ -4,6 +4,7 @@ import { blockEnd } from '../block-end.ts'
 import { blockAt } from '../entries.ts'
 import { homeOf } from '../line-scope.ts'
 import { lineStart } from '../line-start.ts'
+import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 
 /** For a warning that was looked at: the line that settles it, in the block where it stands or for the job. */
@@ -29,9 +30,4 @@ function acceptingBlock(tree: Tree, offset: number): Block | null {
   const block = blockAt(tree, offset)
   if (block !== null && homeOf(block) !== null) return block
   return tree.blocks.find(({ word }) => word === 'job') ?? null
-}
-
-/** As the file ends its lines. */
-function endingOf({ lines }: Tree): string {
-  return lines[0]?.ending === '' ? '\n' : (lines[0]?.ending ?? '\n')
 }

@@ -3,6 +3,7 @@ import { tapeOptionsIn } from '../../language/units-line.ts'
 import { type BareUnit, readLength, type TapeOptions } from '../../units/tape.ts'
 import { unitMarks } from '../length-marks.ts'
 import type { Edit } from '../view.ts'
+import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 
 /** The readings that a refused length may be, and where it lacks its unit what a file may say of all. */
@@ -44,7 +45,7 @@ function unitsLine(tree: Tree, bare: BareUnit, { style }: TapeOptions): Edit | n
   const line = `units ${style}, bare ${bare}`
   const start = tree.text.startsWith('\ufeff') ? 1 : 0
   if (version === undefined)
-    return { span: { file: tree.file, start, end: start }, text: `${line}\n` }
+    return { span: { file: tree.file, start, end: start }, text: `${line}${endingOf(tree)}` }
   const { end } = version.line.span
-  return { span: { file: tree.file, start: end, end }, text: `\n${line}` }
+  return { span: { file: tree.file, start: end, end }, text: `${endingOf(tree)}${line}` }
 }

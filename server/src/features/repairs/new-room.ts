@@ -1,5 +1,6 @@
 import { at } from '../at.ts'
 import { writtenName } from '../written-name.ts'
+import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 
 /** For a room that there is not: the line that is enough while it is not measured. */
@@ -11,7 +12,10 @@ export function newRoomRepairs(asked: Asked): readonly Repair[] {
   const { text } = view.tree
   const line = `room ${writtenName(name.name.text)}`
   const end = text.length
-  const gap = text.endsWith('\n') ? '\n' : '\n\n'
+  const ending = endingOf(view.tree)
+  const gap = /[\r\n]$/.test(text) ? ending : `${ending}${ending}`
   const span = { file: view.file, start: end, end }
-  return [repair(asked, 'choice', `Add the line: ${line}`, [{ span, text: `${gap}${line}\n` }])]
+  return [
+    repair(asked, 'choice', `Add the line: ${line}`, [{ span, text: `${gap}${line}${ending}` }]),
+  ]
 }
