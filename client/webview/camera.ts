@@ -17,6 +17,9 @@ const FURTHEST = 0.5
 const NEAREST = 60
 const STEP = 1.4
 
+/** Pixels: where plain lettering is lower, the numbers of pieces are specks, and costly ones. */
+const LEGIBLE = 6
+
 /**
  * Pan, zoom and fit. Until someone pans or zooms the whole sheet is seen, whatever it grows to; from then
  * on nothing but a hand moves what is seen.
@@ -26,7 +29,7 @@ export class Camera {
   private readonly world: SVGGElement
   private readonly changed: (look: Look | null) => void
   private readonly behaviour = zoom<SVGSVGElement, unknown>()
-  private sheet: Pick<Sheet, 'low' | 'high'> | null = null
+  private sheet: Sheet | null = null
   private fitted = true
   private look: Look = { k: 1, x: 0, y: 0 }
 
@@ -44,7 +47,7 @@ export class Camera {
     new ResizeObserver(() => this.resized()).observe(root)
   }
 
-  show(sheet: Pick<Sheet, 'low' | 'high'>): void {
+  show(sheet: Sheet): void {
     this.sheet = sheet
     this.resized()
   }
@@ -105,6 +108,7 @@ export class Camera {
     }
     this.look = { k: transform.k, x: transform.x, y: transform.y }
     this.world.setAttribute('transform', transform.toString())
+    this.world.classList.toggle('far', ((this.sheet?.em ?? 0) / NM_PER_MM) * transform.k < LEGIBLE)
   }
 
   /** A wheel scrolls a page that is longer than its window; with a key held it zooms all the same. */
