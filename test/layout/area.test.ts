@@ -325,6 +325,8 @@ describe('closets', () => {
   test('are floor with their throat when both are listed', () => {
     const area = floorArea(job(), survey([withCloset]), floor(['bunk', 'bunk closet']))
     expect(squareInches(area.gross)).toBe(120 * 100 + 48 * 4 + 72 * 24)
+    // Three sides, and what the opening leaves of the fourth.
+    expect(edge(area, 'bunk closet').length).toBe(5)
     expect(
       edge(area, 'bunk closet').every(
         ({ kind, room: of }) => kind === 'base kept' && of === 'bunk closet',
