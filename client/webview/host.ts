@@ -1,9 +1,11 @@
 import type { Look } from './camera.ts'
-import { isNumber, isRecord, orNull } from './checks.ts'
+import { isNumber, isRecord, isText, orNull } from './checks.ts'
 import { asToPage, type FromPage, type ToPage } from './messages.ts'
 
 /** What the page keeps while it is hidden. */
 export interface Kept {
+  /** The title of the job that was seen. */
+  readonly job: string
   readonly look: Look | null
 }
 
@@ -37,7 +39,7 @@ export function editorHost(): Host {
 }
 
 const isLook = isRecord<Look>({ k: isNumber, x: isNumber, y: isNumber })
-const isKept = isRecord<Kept>({ look: orNull(isLook) })
+const isKept = isRecord<Kept>({ job: isText, look: orNull(isLook) })
 
 function asKept(value: unknown): Kept | null {
   return isKept(value) ? value : null

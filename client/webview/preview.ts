@@ -1,12 +1,12 @@
 import type { Picture, PictureState, StripItem } from '../../server/src/features/picture.ts'
 import type { PreviewChange, Sheet } from '../../server/src/features/preview-change.ts'
 import { visible } from '../../server/src/report/visible.ts'
-import { Camera, type Look } from './camera.ts'
+import { Camera } from './camera.ts'
 import { CourseList } from './course-list.ts'
 import { Drawing } from './drawing.ts'
 import type { Frame } from './frame.ts'
 import { Hand } from './hand.ts'
-import type { Host } from './host.ts'
+import type { Host, Kept } from './host.ts'
 import { KeyedList } from './keyed-list.ts'
 import { Legend } from './legend.ts'
 import { Marks } from './marks.ts'
@@ -26,14 +26,16 @@ export class Preview {
   private readonly strip: KeyedList<StripItem, HTMLLIElement>
   private sheet: Sheet | null = null
   /** What was seen when the page was last here: read before anything new is kept. */
-  private readonly look: Look | null
+  private readonly kept: Kept | null
 
   constructor(frame: Frame, host: Host) {
     this.frame = frame
     this.host = host
-    this.look = host.kept()?.look ?? null
+    this.kept = host.kept()
     this.drawing = new Drawing(frame.plan)
-    this.camera = new Camera(frame.plan, this.drawing.world, (look) => host.keep({ look }))
+    this.camera = new Camera(frame.plan, this.drawing.world, (look) =>
+      host.keep({ job: this.sheet?.title ?? '', look }),
+    )
     this.marks = new Marks(this.drawing)
     this.strip = new KeyedList(
       frame.told,
@@ -78,18 +80,27 @@ export class Preview {
       this.host.send({ type: 'ready' })
       return
     } else this.part(change)
-    if (isFirst && this.look !== null) this.camera.restore(this.look)
+    if (isFirst) this.restore()
     this.marks.draw()
     this.tell()
   }
 
+  /** All of a picture. Of another job all of it is seen, too. */
   private whole(picture: Picture): void {
     const { shapes, ...sheet } = picture.scene
+    const isOther = this.sheet !== null && this.sheet.title !== sheet.title
     this.drawing.whole(sheet, shapes)
     this.courses.whole(picture)
     this.strip.replace(picture.strip)
     this.lay(sheet)
+    if (isOther) this.camera.fit()
     this.state(picture.state)
+  }
+
+  /** What was seen of this job when the page was last here. */
+  private restore(): void {
+    const { job, look } = this.kept ?? { job: '', look: null }
+    if (look !== null && job === this.sheet?.title) this.camera.restore(look)
   }
 
   private part(change: Extract<PreviewChange, { kind: 'part' }>): void {

@@ -161,10 +161,25 @@ describe('pan and zoom', () => {
   })
 
   test('are kept while the page is hidden, and nothing else is believed', async () => {
-    const kept = await shown({ kept: { look: { k: 0.3, x: 10, y: 20 } } })
+    const kept = await shown({ kept: { job: 'House', look: { k: 0.3, x: 10, y: 20 } } })
     expect(await transformOf(kept)).toBe('translate(10,20) scale(0.3)')
-    const odd = await shown({ kept: { look: { k: '0.3', x: 10 } } })
-    expect(await transformOf(odd)).not.toContain('translate(10,')
+    for (const odd of [
+      { job: 'House', look: { k: '0.3', x: 10, y: 20 } },
+      { job: 'Another', look: { k: 0.3, x: 10, y: 20 } },
+      'House',
+    ])
+      expect(await transformOf(await shown({ kept: odd }))).not.toContain('translate(10,')
+  })
+
+  test('another job is seen whole', async () => {
+    const stage = await shown()
+    const fitted = await transformOf(stage)
+    await stage.page.getByRole('button', { name: 'Nearer' }).click()
+    const title = 'Another'
+    const other = { ...house.picture, scene: { ...house.picture.scene, title } }
+    await stage.say({ type: 'preview', change: previewChange(null, other) })
+    await expect.poll(() => stage.page.locator('h1').textContent()).toBe(title)
+    expect(await transformOf(stage)).toBe(fitted)
   })
 })
 
