@@ -1,6 +1,10 @@
 /// <reference lib="dom" />
 import { type Uri, workspace } from 'vscode'
-import { LanguageClient } from 'vscode-languageclient/browser'
+import {
+  BrowserMessageReader,
+  BrowserMessageWriter,
+  LanguageClient,
+} from 'vscode-languageclient/browser'
 import { SERVER_ID, SERVER_NAME, type Server } from './server.ts'
 
 /** The server as a worker of the browser. A worker is never put down from outside. */
@@ -8,12 +12,20 @@ export function workerServer(script: Uri): Server {
   let worker: Worker | undefined
   const start = async () => {
     worker = new Worker(await addressOf(script))
-    return worker
+    return { reader: new WorkerReader(worker), writer: new BrowserMessageWriter(worker) }
   }
   return {
     client: (options) => new LanguageClient(SERVER_ID, SERVER_NAME, start, options),
     death: async () => 'of itself',
     end: () => worker?.terminate(),
+  }
+}
+
+/** A worker has no exit: what nobody caught in it, or a script that does not load, is its end. */
+class WorkerReader extends BrowserMessageReader {
+  constructor(worker: Worker) {
+    super(worker)
+    worker.addEventListener('error', () => this.fireClose())
   }
 }
 
