@@ -61,13 +61,9 @@ const namesIn = once((block: Block): readonly string[] =>
 
 /** All that a name may mean to a floor: what its lines look up, they look up by such names. */
 function meant(key: string, { known, house, laidIn, products }: FloorsAround): readonly unknown[] {
-  return [
-    known.outlines.get(key),
-    house.rooms.get(key),
-    house.closets.get(key)?.recess,
-    laidIn.get(key)?.room,
-    products.has(key),
-  ]
+  const room = house.rooms.get(key)
+  const other = known.outlines.get(key) ?? house.closets.get(key)?.recess
+  return [room ?? other, laidIn.get(key)?.room, products.has(key)]
 }
 
 /** What a floor does to the job around it is noted; where a name is no room's, it is bound anew. */

@@ -26,10 +26,11 @@ export function directory<T extends Named>(
       binding.say(nameTwice(kind, thing.name, first.name, binding))
       continue
     }
-    const alike = bare.get(withoutAccents(thing.name.key))
+    const plain = withoutAccents(thing.name.key)
+    const alike = bare.get(plain)
     if (alike !== undefined) binding.say(namesAlike(kind, thing.name, alike.name, binding))
     known.set(thing.name.key, thing)
-    bare.set(withoutAccents(thing.name.key), thing)
+    bare.set(plain, thing)
   }
   return known
 }

@@ -1,4 +1,5 @@
 import type { Message } from '../facts/message.ts'
+import { once } from '../facts/once.ts'
 import type { UnitStyle } from '../units/length.ts'
 import type { Face } from './faces.ts'
 import { ambiguous, doNotFace, sidesDisagree, toOwnRoom } from './pairing-messages.ts'
@@ -21,6 +22,21 @@ export interface Pair {
   readonly beyond: number | null
 }
 
+/** A side, and the measured room that its opening leads to. */
+interface Leading extends Side {
+  readonly beyond: number | null
+}
+
+/** Where in the list the first room of each name stands: of two with one name the first has it. */
+export const roomsByKey = once((plans: readonly RoomPlan[]): ReadonlyMap<string, number> => {
+  const rooms = new Map<string, number>()
+  for (const [i, { shape }] of plans.entries()) {
+    const { key } = shape.room.name
+    if (!rooms.has(key)) rooms.set(key, i)
+  }
+  return rooms
+})
+
 type Say = (message: Message) => void
 
 /**
@@ -32,23 +48,23 @@ export function pairDoorways(
   style: UnitStyle,
   say: Say,
 ): readonly Pair[] {
-  const keyOf = (room: number) => plans[room]!.shape.room.name.key
-  // Of two rooms with one name the first has it.
-  const rooms = new Map(plans.map((_, i) => [keyOf(i), i] as const).toReversed())
-  const beyondOf = ({ room, face }: Side): number | null => {
-    const index = face.opening.to === null ? undefined : rooms.get(face.opening.to.key)
+  const rooms = roomsByKey(plans)
+  const beyondOf = (room: number, { opening }: Face): number | null => {
+    const index = opening.to === null ? undefined : rooms.get(opening.to.key)
     return index === undefined || plans[index]!.shape.walls.length === 0 || index === room
       ? null
       : index
   }
-  const sides = plans.flatMap(({ faces }, room) => faces.map((face): Side => ({ room, face })))
+  const sides = plans.flatMap(({ faces }, room) =>
+    faces.map((face): Leading => ({ room, face, beyond: beyondOf(room, face) })),
+  )
   for (const side of sides) {
-    if (side.face.opening.to?.key === keyOf(side.room)) say(toOwnRoom(side, plans))
+    if (side.face.opening.to?.key === plans[side.room]!.shape.room.name.key)
+      say(toOwnRoom(side, plans))
   }
-  const groups = Map.groupBy(sides, (side) => {
-    const beyond = beyondOf(side)
+  const groups = Map.groupBy(sides, ({ room, beyond }) => {
     if (beyond === null) return null
-    return Math.min(side.room, beyond) * plans.length + Math.max(side.room, beyond)
+    return Math.min(room, beyond) * plans.length + Math.max(room, beyond)
   })
   const partners = new Map<Side, Side>()
   const unclear = new Set<Side>()
@@ -68,7 +84,7 @@ export function pairDoorways(
   }
   return sides.flatMap((side) => {
     const far = partners.get(side) ?? null
-    const beyond = unclear.has(side) ? null : beyondOf(side)
+    const beyond = unclear.has(side) ? null : side.beyond
     return far !== null && far.room < side.room ? [] : [{ near: side, far, beyond }]
   })
 }

@@ -6,7 +6,7 @@ import { type Around, doorwayOf } from './doorways.ts'
 import type { Face } from './faces.ts'
 import { loopsOf } from './loops.ts'
 import { type Lying, overlapMessages } from './overlaps.ts'
-import { type Pair, pairDoorways } from './pairing.ts'
+import { type Pair, pairDoorways, roomsByKey } from './pairing.ts'
 import { type Placing, placeRooms } from './placing.ts'
 import { moved, planOf, type RoomPlan } from './room-plan.ts'
 import { type PlacedRooms, roomTieResults } from './room-ties.ts'
@@ -37,22 +37,22 @@ export function survey(job: Job, kept?: SurveyKept): Survey {
   const plans = job.rooms.map((room) =>
     madeAgain(kept?.plans, room, [style], () => planOf(shapeOf(room, style), style)),
   )
-  for (const plan of plans) messages.push(...plan.messages)
+  for (const plan of plans) for (const message of plan.messages) messages.push(message)
   const pairs = pairDoorways(plans, style, say)
   const placing = placeRooms(plans, pairs)
   const isJudged = judging(plans, pairs, placing)
   const loops = loopsOf(plans, pairs, placing, { style, say, isJudged })
-  // Of two rooms with one name the first has it.
-  const byKey = new Map(plans.map(({ shape }, i) => [shape.room.name.key, i] as const).toReversed())
+  const byKey = roomsByKey(plans)
   const around = { plans, placing, style, say, isJudged, byKey, unplaced: new Set<string>() }
   const doorways = pairs.map((pair) => doorwayAgain(pair, around, kept?.doorways))
   const placed = { plans, placing, byKey }
   const rooms = plans.map((plan, i) => surveyedAgain(plan, i, placed, kept?.rooms))
-  for (const { room, checks } of rooms.filter(isJudged)) {
+  const judged = rooms.filter(isJudged)
+  for (const { room, checks } of judged) {
     const ties = checks.filter(({ check }) => check.kind === 'room tie')
-    messages.push(...checkMessages(room, ties, style))
+    if (ties.length > 0) messages.push(...checkMessages(room, ties, style))
   }
-  messages.push(...overlapMessages(rooms.filter(isJudged).flatMap(floorsOf), style))
+  messages.push(...overlapMessages(judged.flatMap(floorsOf), style))
   return { rooms, doorways, loops, messages }
 }
 

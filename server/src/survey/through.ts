@@ -1,5 +1,5 @@
 import type { Opening } from '../job/job.ts'
-import type { Pair } from './pairing.ts'
+import type { Pair, Side } from './pairing.ts'
 import type { RoomPlan } from './room-plan.ts'
 
 /** A thickness that the opening's own line gives, not the job's. */
@@ -16,11 +16,10 @@ export function ownThickness({ thickness, span }: Opening) {
  */
 export function throughAt(pair: Pair, plans: readonly RoomPlan[]): number {
   const { near, far } = pair
-  const sides = far === null ? [near] : [near, far]
-  const given = givenThickness(pair)
-  if (near.face.opening.kind === 'open side') return given?.value ?? 0
-  const bases = sides.map(({ room }) => plans[room]!.shape.plane.inset)
-  return bases.reduce((sum, inset) => sum + inset, given?.value ?? 0)
+  const given = givenThickness(pair)?.value ?? 0
+  if (near.face.opening.kind === 'open side') return given
+  const insetOf = ({ room }: Side): number => plans[room]!.shape.plane.inset
+  return given + insetOf(near) + (far === null ? 0 : insetOf(far))
 }
 
 /** How thick the wall is as either side's own line says, else as the job does; null where nobody did. */
