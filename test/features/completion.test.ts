@@ -107,6 +107,13 @@ describe('where a line begins', () => {
     expect(below).toContain('again')
   })
 
+  test('a remark between changes nothing of that', () => {
+    const below = labels("room den\n  north 12'\n  note dog in the yard\n    ‹|›")
+    expect(below).toContain('door')
+    expect(below).toContain('again')
+    expect(labels("room den\n    ‹|›\n  north 12'")).not.toContain('door')
+  })
+
   test('what a block says once is not offered again', () => {
     expect(labels('product larch\n  gap 1/4"\n  ‹|›')).not.toContain('gap')
     expect(labels('product larch\n  note one\n  ‹|›')).toContain('note')

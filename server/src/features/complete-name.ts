@@ -8,7 +8,7 @@ import { jobIndex } from './job-index.ts'
 import type { NameChoice } from './name-choice.ts'
 import { choicesFor, fillingOf, type OfferPlace, spanOf } from './offer-place.ts'
 import { roomsListed } from './room-choices.ts'
-import { clearName } from './wall-choices.ts'
+import { clearNames } from './wall-choices.ts'
 import { writtenName } from './written-name.ts'
 
 /** What a form still lacks, of which the part at `lead` is a name and those before it are words. */
@@ -91,11 +91,9 @@ function wallsOfRooms({ scope }: OfferPlace): readonly NameChoice[] {
   return keys.flatMap((key) => {
     const room = rooms.get(key)
     if (room === undefined || (block.word === 'room' && key === block.name?.key)) return []
-    return room.walls.flatMap((wall): readonly NameChoice[] => {
-      const name = clearName(room, wall)
-      if (name === null) return []
+    return [...clearNames(room)].map(([wall, name]): NameChoice => {
       const detail = `A wall of ${room.name.text}, read ${wall.reading.text}.`
-      return [{ name, of: room.name.text, kind: 'wall', detail }]
+      return { name, of: room.name.text, kind: 'wall', detail }
     })
   })
 }

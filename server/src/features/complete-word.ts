@@ -70,7 +70,8 @@ function lineWords(
   const indent = scope.line.indent === 0 ? '  ' : ''
   const walls = home === 'room' ? nextWalls(block, scope.line.span.start) : []
   const ways = walls.map(({ way }) => way as string)
-  const words = wordsOf(home).filter((word) => mayStand(word, home, block, scope))
+  const others = othersOf(block, scope)
+  const words = wordsOf(home).filter((word) => mayStand(word, home, others))
   const rank = (word: string): number => (ways.includes(word) ? ways.indexOf(word) : ways.length)
   const offers = words.map((word) => {
     const offer = wordOffer(scope, wordIn(home, word)!.word, indent, filling)
@@ -102,20 +103,33 @@ const ONCE: Readonly<Record<Home, readonly string[]>> = {
   prices: [],
 }
 
-/** Whether a line may stand here: once where it stands once, below its wall where it needs one. */
-function mayStand(word: string, home: Home, block: Block, { line }: LineScope): boolean {
-  const others = block.under.filter((entry) => entry.line.number !== line.number)
-  if (ONCE[home].includes(word)) return !others.some((entry) => entry.word === word)
-  const { under, takes } = wordIn(home, word)!.word
-  const above = others.findLast((entry) => entry.line.number < line.number)
-  if (word === 'corner') return others.some((entry) => isWallWord(entry.word))
-  if (under === undefined || takes === 'text') return true
-  return above !== undefined && hasPlace(word, under, above)
+/** What a block says on its other lines, as far as it tells what may stand on one of them. */
+interface Others {
+  readonly words: ReadonlySet<string>
+  readonly hasWallAbove: boolean
+  /** The last line above that is no remark. */
+  readonly lastAbove: Entry | undefined
 }
 
-function hasPlace(word: string, under: readonly string[], above: Entry): boolean {
-  if (word !== 'again') return isWallWord(above.word)
-  return [above, ...above.under].some((entry) => under.includes(entry.word))
+function othersOf(block: Block, { line }: LineScope): Others {
+  const others = block.under.filter((entry) => entry.line.number !== line.number)
+  const above = others.filter((entry) => entry.line.number < line.number)
+  return {
+    words: new Set(others.map(({ word }) => word)),
+    hasWallAbove: above.some(({ word }) => isWallWord(word)),
+    lastAbove: above.findLast(({ text }) => text === ''),
+  }
+}
+
+/** Whether a line may stand here: once where it stands once, below its wall where it needs one. */
+function mayStand(word: string, home: Home, { words, hasWallAbove, lastAbove }: Others): boolean {
+  if (ONCE[home].includes(word)) return !words.has(word)
+  const { under, takes } = wordIn(home, word)!.word
+  if (word === 'corner') return hasWallAbove
+  if (under === undefined || takes === 'text') return true
+  if (word !== 'again') return hasWallAbove
+  const readings = lastAbove === undefined ? [] : [lastAbove, ...lastAbove.under]
+  return readings.some((entry) => under.includes(entry.word))
 }
 
 function wordOffer(scope: LineScope, word: Word, indent: string, filling: Filling): Completion {

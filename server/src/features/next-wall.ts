@@ -15,13 +15,16 @@ export interface NextWall {
 /** Turns to the right from one wall to the next, in eighths, likeliest first (common practice, no source). */
 const TURNS: readonly number[] = [2, 1, -2, -1, 3, -3, 0, 4]
 
+/** Of more walls it is not tried out whether they come round: a cursor does not wait for that. */
+const MOST_WALLS = 100
+
 /**
  * The ways of the wall after those of a room that stand above an offset, likeliest first: after north
  * comes east, as one walks on to the right. Empty where they have come round already.
  */
 export function nextWalls(block: Block, offset: number): readonly NextWall[] {
   const walls = block.under.filter(({ word, line }) => isWallWord(word) && line.span.end < offset)
-  const headings = walls.map(headingOf)
+  const headings = walls.length > MOST_WALLS ? [null] : walls.map(headingOf)
   const known = headings.filter((heading) => heading !== null)
   if (known.length === headings.length && comesRound(known)) return []
   const last = walls.findLast(({ word }) => isWay(word))?.word as Way | undefined

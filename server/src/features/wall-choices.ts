@@ -1,6 +1,4 @@
 import type { Room, Wall } from '../job/job.ts'
-import { keyOf } from '../language/name.ts'
-import { wallNamed } from './meaning.ts'
 import type { NameChoice, NamePlace } from './name-choice.ts'
 
 /** The walls of a room by the names that are clear; on a line below a wall, those that meet it first. */
@@ -12,9 +10,10 @@ export function wallsOf(
   const onWall = form === 'LENGTH from WALL' && WALL_THINGS.includes(word)
   const here = onWall ? room.walls.find(({ span }) => span.start === above?.line.span.start) : null
   const walls = here == null ? room.walls : meeting(room, here)
+  const names = clearNames(room)
   return walls.flatMap((wall) => {
-    const name = clearName(room, wall)
-    return name === null ? [] : [{ name, kind: 'wall', detail: wallDetail(room, wall) }]
+    const name = names.get(wall)
+    return name === undefined ? [] : [{ name, kind: 'wall', detail: wallDetail(room, wall) }]
   })
 }
 
@@ -37,28 +36,36 @@ function wallDetail(room: Room, { reading }: Wall): string {
   return `A wall of ${room.name.text}, ${read}.`
 }
 
-/** Its own name, else its way while no other wall has it. */
-export function clearName(room: Room, wall: Wall): string | null {
-  if (wall.name !== null) return wall.name.text
-  return wallNamed(room, keyOf(wall.label)) === wall ? wall.label : null
+/** What each wall of a room is called by: its own name, else its way while no other wall has it. */
+export function clearNames({ walls }: Room): ReadonlyMap<Wall, string> {
+  const facing = Map.groupBy(walls, wayOf)
+  return new Map(
+    walls.flatMap((wall): readonly (readonly [Wall, string])[] => {
+      if (wall.name !== null) return [[wall, wall.name.text]]
+      const way = wayOf(wall)
+      return way !== '' && facing.get(way)!.length === 1 ? [[wall, way]] : []
+    }),
+  )
+}
+
+function wayOf({ heading }: Wall): string {
+  return heading.kind === 'way' ? heading.way : ''
 }
 
 /** Corners that have a name, then those between two ways that no other corner has. */
 export function cornersOf(room: Room): readonly NameChoice[] {
   const named = room.corners.map(({ name }) => name.text)
-  const ways = room.walls
-    .map(({ index }) => cornerWays(room, index))
-    .filter((ways) => ways !== null)
-  const clear = ways.filter((way) => ways.indexOf(way) === ways.lastIndexOf(way))
+  const between = Map.groupBy(room.walls, ({ index }) => cornerWays(room, index))
+  const clear = [...between].flatMap(([ways, walls]) =>
+    ways !== null && walls.length === 1 ? [ways] : [],
+  )
   const detail = `A corner of ${room.name.text}.`
   return [...named, ...clear].map((name) => ({ name, kind: 'corner', detail }))
 }
 
 /** `north-west` for the corner of north and west: north or south first. */
 function cornerWays({ walls }: Room, index: number): string | null {
-  const ways = [walls.at(index - 1)!, walls[index]!].map(({ heading }) =>
-    heading.kind === 'way' ? heading.way : '',
-  )
+  const ways = [walls.at(index - 1)!, walls[index]!].map(wayOf)
   const first = ways.find((way) => way === 'north' || way === 'south')
   const second = ways.find((way) => way === 'east' || way === 'west')
   return first === undefined || second === undefined ? null : `${first}-${second}`
