@@ -1,6 +1,6 @@
 import type { ExtensionContext } from 'vscode'
 import { registerCommands } from './commands/commands.ts'
-import { ownRoomCounted } from './own-room.ts'
+import { OwnRoom } from './own-room.ts'
 import { PlanPanel } from './preview/plan-panel.ts'
 import { pasteReadings } from './readings-paste.ts'
 import { ReferencePage } from './reference-page.ts'
@@ -17,15 +17,16 @@ export function start(context: ExtensionContext, server: Server): void {
   const page = new ReferencePage(context.extensionUri)
   const lifeline = new Lifeline(server, (itself) => clientOptions(itself, page))
   const plan = new PlanPanel(context, lifeline)
+  const ownRoom = new OwnRoom(context)
   serveFiles(lifeline.client)
   context.subscriptions.push(
     lifeline,
     plan,
-    showStatus(lifeline, ownRoomCounted(context)),
+    showStatus(lifeline, (job) => ownRoom.counted(job)),
     tellSuspects(lifeline),
     watchSettings(lifeline),
     pasteReadings(documents(), lifeline.client),
-    ...registerCommands({ context, lifeline, plan, page }),
+    ...registerCommands({ context, lifeline, plan, page, ownRoom }),
   )
   lifeline.start()
 }

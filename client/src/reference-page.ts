@@ -1,5 +1,6 @@
-import { Uri, workspace } from 'vscode'
+import { Uri } from 'vscode'
 import { headingLines } from './heading-lines.ts'
+import { ownText } from './own-files.ts'
 
 /** The language on one page, as it comes along with the extension. */
 export class ReferencePage {
@@ -18,7 +19,7 @@ export class ReferencePage {
 
   async #read(): Promise<ReadonlyMap<string, number>> {
     try {
-      return headingLines(new TextDecoder().decode(await workspace.fs.readFile(this.uri)))
+      return headingLines(await ownText(this.uri))
     } catch {
       return new Map()
     }

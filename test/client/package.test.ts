@@ -27,7 +27,8 @@ describe('the extension in one file', () => {
   })
 
   test('holds what it runs and shows, its papers, and nothing else', () => {
-    const folders = /^(extension\/(?:client\/walkthrough|dist\/schema|examples|syntaxes))\/.*/
+    const folders =
+      /^(extension\/(?:client\/walkthrough|dist\/schema|dist\/server|examples|syntaxes))\/.*/
     const kinds = new Set(paths().map((path) => path.replace(folders, '$1')))
     expect([...kinds].sort()).toEqual([
       '[Content_Types].xml',
@@ -44,8 +45,8 @@ describe('the extension in one file', () => {
       'extension/dist/page.css',
       'extension/dist/page.js',
       'extension/dist/schema',
+      'extension/dist/server',
       'extension/dist/server-web.js',
-      'extension/dist/server.cjs',
       'extension/examples',
       'extension/package.json',
       'extension/readme.md',

@@ -1,4 +1,5 @@
 import type { ExtensionContext } from 'vscode'
+import type { OwnRoom } from '../own-room.ts'
 import type { PlanPanel } from '../preview/plan-panel.ts'
 import type { ReferencePage } from '../reference-page.ts'
 import type { Lifeline } from '../server/lifeline.ts'
@@ -9,6 +10,7 @@ export interface Tools {
   readonly lifeline: Lifeline
   readonly plan: PlanPanel
   readonly page: ReferencePage
+  readonly ownRoom: OwnRoom
 }
 
 /** A command as the palette lists it; `run` takes what came with it, checked by itself. */
