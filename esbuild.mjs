@@ -15,6 +15,10 @@ const COMMON = {
 /** The editor brings `vscode` itself; its loaders want CommonJS, `.cjs` where the package is a module. */
 const EXTENSION = { format: 'cjs', external: ['vscode'] }
 
+/** What an ES module has not, and packages ask for Node's own modules with. */
+const REQUIRE =
+  "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);"
+
 /** One entry a bundle; `run` makes it a command that a shell can start. */
 const BUNDLES = [
   {
@@ -41,11 +45,16 @@ const BUNDLES = [
     target: 'es2024',
   },
   {
-    entryPoints: ['server/src/lsp/main-node.ts'],
-    outfile: 'dist/server.cjs',
+    // In parts: an editor has its first answer before the larger one is read.
+    entryPoints: { main: 'server/src/lsp/main-node.ts' },
+    outdir: 'dist/server',
+    outExtension: { '.js': '.mjs' },
+    chunkNames: '[name]',
+    splitting: true,
     platform: 'node',
-    format: 'cjs',
+    format: 'esm',
     target: 'node22',
+    banner: { js: REQUIRE },
   },
   {
     entryPoints: ['server/src/lsp/main-web.ts'],

@@ -45,7 +45,8 @@ function run(command: string, args: readonly string[], cwd: string) {
 
 describe('the package, where there is no clone', () => {
   test('holds the bundles, what they show and read, and the papers, and no source', () => {
-    const folders = /^(client\/media|client\/walkthrough|dist\/schema|examples|syntaxes)\/.*/
+    const folders =
+      /^(client\/media|client\/walkthrough|dist\/schema|dist\/server|examples|syntaxes)\/.*/
     const kinds = new Set(packed.map((path) => path.replace(folders, '$1')))
     expect([...kinds]).toEqual([
       'CHANGELOG.md',
@@ -60,8 +61,8 @@ describe('the package, where there is no clone', () => {
       'dist/page.css',
       'dist/page.js',
       'dist/schema',
+      'dist/server',
       'dist/server-web.js',
-      'dist/server.cjs',
       'examples',
       'package.json',
       'server/LANGUAGE.md',

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { type Frame, frameOf, framesIn } from './frames.ts'
 
 const HOME = join(import.meta.dirname, '../..')
-const BUNDLE = join(HOME, 'dist/server.cjs')
+const BUNDLE = join(HOME, 'dist/server/main.mjs')
 
 /** A running server, and all that it has written. */
 export interface ServerProcess {

@@ -1,45 +1,38 @@
 import {
-  SemanticTokenModifiers,
   type SemanticTokens,
   type SemanticTokensDelta,
   SemanticTokensDeltaRequest,
   SemanticTokensRangeRequest,
   SemanticTokensRequest,
-  SemanticTokenTypes,
 } from 'vscode-languageserver-protocol'
 import { type ColourKind, colouredWords as wordsIn } from '../features/coloured-words.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
+import { LEGEND } from './offers.ts'
 import { SentTokens } from './sent-tokens.ts'
 
-/** The protocol's names, which every theme has a colour for. */
-const TYPES: Readonly<Record<ColourKind, SemanticTokenTypes>> = {
-  'first word': SemanticTokenTypes.keyword,
-  word: SemanticTokenTypes.operator,
-  room: SemanticTokenTypes.class,
-  wall: SemanticTokenTypes.property,
-  corner: SemanticTokenTypes.property,
-  opening: SemanticTokenTypes.interface,
-  closet: SemanticTokenTypes.struct,
-  recess: SemanticTokenTypes.struct,
-  obstacle: SemanticTokenTypes.struct,
-  product: SemanticTokenTypes.type,
-  floor: SemanticTokenTypes.namespace,
-  prices: SemanticTokenTypes.namespace,
-  trim: SemanticTokenTypes.type,
-  code: SemanticTokenTypes.enumMember,
-  free: SemanticTokenTypes.variable,
-  reading: SemanticTokenTypes.number,
-  asked: SemanticTokenTypes.macro,
-  text: SemanticTokenTypes.string,
-}
-const LEGEND = {
-  tokenTypes: [...new Set(Object.values(TYPES))],
-  tokenModifiers: [SemanticTokenModifiers.declaration],
+const TYPES: Readonly<Record<ColourKind, (typeof LEGEND.tokenTypes)[number]>> = {
+  'first word': 'keyword',
+  word: 'operator',
+  room: 'class',
+  wall: 'property',
+  corner: 'property',
+  opening: 'interface',
+  closet: 'struct',
+  recess: 'struct',
+  obstacle: 'struct',
+  product: 'type',
+  floor: 'namespace',
+  prices: 'namespace',
+  trim: 'type',
+  code: 'enumMember',
+  free: 'variable',
+  reading: 'number',
+  asked: 'macro',
+  text: 'string',
 }
 
 export const colouredWords: Feature = {
-  offers: { semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true } },
   listen(session) {
     const { connection } = session
     const sent = new SentTokens()

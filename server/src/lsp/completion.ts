@@ -16,8 +16,6 @@ import { partsFor } from './include-choices.ts'
 import { hasStops, snippet } from './snippet.ts'
 
 export const completion: Feature = {
-  // A blank ends a word, a comma a phrase: what may follow is offered there.
-  offers: { completionProvider: { triggerCharacters: [' ', ','], resolveProvider: false } },
   listen(session) {
     session.connection.onRequest(
       CompletionRequest.type,

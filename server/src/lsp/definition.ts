@@ -10,7 +10,6 @@ import type { Feature } from './feature.ts'
 import { locationOf } from './ranges.ts'
 
 export const definition: Feature = {
-  offers: { definitionProvider: true },
   listen(session) {
     session.connection.onRequest(
       DefinitionRequest.type,

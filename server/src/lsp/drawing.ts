@@ -7,7 +7,6 @@ import type { Feature } from './feature.ts'
 
 /** The plan on paper: the very bytes that the command line writes. */
 export const drawing: Feature = {
-  offers: {},
   listen(session) {
     const answer = answering(session, 'counted', { svg: null }, drawn)
     session.connection.onRequest(DRAWING, (asked: DrawingOf, token) =>

@@ -1,8 +1,6 @@
-import type { ServerCapabilities } from 'vscode-languageserver-protocol'
 import type { Session } from './session.ts'
 
-/** One thing that an editor may ask for: how it is offered, and who answers. */
+/** One thing that an editor may ask for, and who answers; `offers.ts` tells the editor of it. */
 export interface Feature {
-  readonly offers: ServerCapabilities
   listen(session: Session): void
 }

@@ -14,11 +14,6 @@ import type { Places } from './ranges.ts'
 
 /** Only lines that are not in the canonical form are touched, and never the one that is being typed. */
 export const formatting: Feature = {
-  offers: {
-    documentFormattingProvider: true,
-    documentRangeFormattingProvider: true,
-    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
-  },
   listen(session) {
     session.connection.onRequest(
       DocumentFormattingRequest.type,

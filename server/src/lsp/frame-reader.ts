@@ -4,7 +4,7 @@ import {
   type DataCallback,
   type Disposable,
   type Message,
-} from 'vscode-languageserver-protocol'
+} from 'vscode-jsonrpc'
 
 /** A header longer than this is none, and a body larger holds no text that would be looked at. */
 const LONGEST_HEADER = 4_096

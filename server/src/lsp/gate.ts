@@ -4,50 +4,75 @@ import {
   type MessageReader,
   type RequestMessage,
   type ResponseMessage,
-} from 'vscode-languageserver-protocol'
-
-type Phase = 'new' | 'open' | 'shut'
+} from 'vscode-jsonrpc'
 
 /**
- * Lets messages through in the order that the protocol asks for: first `initialize`, and after
- * `shutdown` only `exit`. Others get its error, notifications nothing.
+ * - `new`: only `initialize` may come.
+ * - `held`: it came, and what comes behind it waits until there is someone to answer.
+ * - `shut`: after `shutdown` only `exit` may come.
  */
-export function inOrder(
-  reader: MessageReader,
-  refuse: (response: ResponseMessage) => void,
-): MessageReader {
-  let phase: Phase = 'new'
-  const listen: MessageReader['listen'] = (callback) =>
-    reader.listen((message) => {
-      const code = refusal(message, phase)
-      if (code === null) {
-        phase = phaseAfter(message, phase)
-        callback(message)
-      } else if (Message.isRequest(message)) refuse(refused(message, code))
-    })
-  return {
-    listen,
-    onError: reader.onError,
-    onClose: reader.onClose,
-    onPartialMessage: reader.onPartialMessage,
-    dispose: () => reader.dispose(),
+type Phase = 'new' | 'held' | 'open' | 'shut'
+
+/**
+ * Lets messages through in the order that the protocol asks for. Requests out of order get its error,
+ * notifications nothing.
+ */
+export class Gate {
+  /** What a connection reads from. */
+  readonly reader: MessageReader
+  readonly #refuse: (response: ResponseMessage) => void
+  #phase: Phase = 'new'
+  #waiting: Message[] = []
+  #pass: (message: Message) => void = () => {}
+
+  constructor(reader: MessageReader, refuse: (response: ResponseMessage) => void) {
+    this.#refuse = refuse
+    this.reader = {
+      listen: (callback) => {
+        this.#pass = callback
+        return reader.listen((message) => this.#take(message))
+      },
+      onError: reader.onError,
+      onClose: reader.onClose,
+      onPartialMessage: reader.onPartialMessage,
+      dispose: () => reader.dispose(),
+    }
+  }
+
+  /** Everything is there to answer with: what has waited comes through. */
+  open(): void {
+    this.#phase = 'open'
+    for (const message of this.#waiting.splice(0)) this.#take(message)
+  }
+
+  #take(message: Message): void {
+    const code = refusal(message, this.#phase)
+    if (code !== null) {
+      if (Message.isRequest(message)) this.#refuse(refused(message, code))
+    } else if (this.#phase === 'held' && methodOf(message) !== 'exit') this.#waiting.push(message)
+    else {
+      this.#phase = phaseAfter(message, this.#phase)
+      this.#pass(message)
+    }
   }
 }
 
 function refusal(message: Message, phase: Phase): number | null {
-  if (Message.isResponse(message) || methodOf(message) === 'exit') return null
+  const method = methodOf(message)
+  if (Message.isResponse(message) || method === 'exit') return null
   switch (phase) {
     case 'new':
-      return methodOf(message) === 'initialize' ? null : ErrorCodes.ServerNotInitialized
+      return method === 'initialize' ? null : ErrorCodes.ServerNotInitialized
+    case 'held':
     case 'open':
-      return methodOf(message) === 'initialize' ? ErrorCodes.InvalidRequest : null
+      return method === 'initialize' ? ErrorCodes.InvalidRequest : null
     case 'shut':
       return ErrorCodes.InvalidRequest
   }
 }
 
 function phaseAfter(message: Message, phase: Phase): Phase {
-  if (methodOf(message) === 'initialize') return 'open'
+  if (methodOf(message) === 'initialize') return 'held'
   return methodOf(message) === 'shutdown' ? 'shut' : phase
 }
 

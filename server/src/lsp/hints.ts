@@ -12,7 +12,6 @@ import type { Feature } from './feature.ts'
  * stand still while one types.
  */
 export const hints: Feature = {
-  offers: { inlayHintProvider: { resolveProvider: false } },
   listen(session) {
     session.connection.onRequest(InlayHintRequest.type, answering(session, 'counted', [], hintsOf))
   },

@@ -13,7 +13,6 @@ import { locationOf } from './ranges.ts'
 
 /** Any number explains itself down to the readings; each of those is a link to its line. */
 export const hover: Feature = {
-  offers: { hoverProvider: true },
   listen(session) {
     session.connection.onRequest(HoverRequest.type, answering(session, 'measured', null, explained))
   },

@@ -9,7 +9,6 @@ import { locationOf } from './ranges.ts'
 
 /** Answered when the counts are there, like hints. */
 export const lenses: Feature = {
-  offers: { codeLensProvider: { resolveProvider: false } },
   listen(session) {
     session.connection.onRequest(CodeLensRequest.type, answering(session, 'counted', [], lensesOf))
   },

@@ -10,7 +10,6 @@ import type { Feature } from './feature.ts'
 
 /** What a line may say, as the parts of one signature: its parts stand in any order. */
 export const lineHelp: Feature = {
-  offers: { signatureHelpProvider: { triggerCharacters: [' ', ','] } },
   listen(session) {
     session.connection.onRequest(
       SignatureHelpRequest.type,

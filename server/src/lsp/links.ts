@@ -4,7 +4,6 @@ import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
 
 export const links: Feature = {
-  offers: { documentLinkProvider: { resolveProvider: false } },
   listen(session) {
     session.connection.onRequest(
       DocumentLinkRequest.type,

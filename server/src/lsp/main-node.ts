@@ -1,15 +1,15 @@
 import {
-  createProtocolConnection,
+  createMessageConnection,
   ErrorCodes,
   IPCMessageReader,
   IPCMessageWriter,
   type MessageReader,
   type MessageWriter,
   type ResponseMessage,
-  StreamMessageWriter,
-} from 'vscode-languageserver-protocol/node'
+} from 'vscode-jsonrpc/node'
 import { FrameReader } from './frame-reader.ts'
-import { inOrder } from './gate.ts'
+import { FrameWriter } from './frame-writer.ts'
+import { Gate } from './gate.ts'
 import { NODE_SURROUNDINGS } from './node-surroundings.ts'
 import { serve } from './server.ts'
 
@@ -24,13 +24,13 @@ const NO_MESSAGE: ResponseMessage = {
 const isForked = process.argv.includes('--node-ipc')
 const writer: MessageWriter = isForked
   ? new IPCMessageWriter(process)
-  : new StreamMessageWriter(process.stdout)
+  : new FrameWriter(process.stdout)
 const reader: MessageReader = isForked
   ? new IPCMessageReader(process)
   : new FrameReader(process.stdin, {
       body: () => void writer.write(NO_MESSAGE),
       stream: () => NODE_SURROUNDINGS.exit(1),
     })
-const inTurn = inOrder(reader, (response) => void writer.write(response))
+const gate = new Gate(reader, (response) => void writer.write(response))
 
-serve(createProtocolConnection(inTurn, writer), NODE_SURROUNDINGS)
+serve(createMessageConnection(gate.reader, writer), gate, NODE_SURROUNDINGS)

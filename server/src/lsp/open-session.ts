@@ -5,15 +5,17 @@ import {
   DidOpenTextDocumentNotification,
   FileChangeType,
   InitializedNotification,
+  type InitializeParams,
   LogMessageNotification,
   MessageType,
   type ProtocolConnection,
   RegistrationRequest,
 } from 'vscode-languageserver-protocol'
-import type { Abilities } from './abilities.ts'
+import { type Abilities, abilitiesOf } from './abilities.ts'
 import { canonical } from './addresses.ts'
 import { FIND_FILES, type FileSent, type FilesFound, READ_FILE } from './custom.ts'
 import { Documents } from './documents.ts'
+import { FEATURES } from './features.ts'
 import type { Sources } from './job-texts.ts'
 import { Jobs } from './jobs.ts'
 import { KnownJobs } from './known-jobs.ts'
@@ -27,12 +29,13 @@ import { tellStatus } from './statuses.ts'
 import type { Surroundings } from './surroundings.ts'
 import { MOST_FILES, Workspace } from './workspace.ts'
 
-/** Puts the parts of a session together, and listens to what becomes of the editor's files. */
+/** Puts the parts of a session together, and listens to what the editor tells and asks. */
 export function openSession(
   connection: ProtocolConnection,
   surroundings: Surroundings,
-  abilities: Abilities,
+  params: InitializeParams,
 ): Session {
+  const abilities = abilitiesOf(params)
   const isOnlyRead = (uri: string) => abilities.onlyRead.has(uri)
   const documents: Documents = new Documents({
     opened: (uri) => (isOnlyRead(uri) ? publisher.showRead(uri) : jobs.opened(uri)),
@@ -68,6 +71,7 @@ export function openSession(
   const known = new KnownJobs(sources, schedule, workspace, jobs)
   const session = { connection, abilities, documents, workspace, jobs, known, preview }
   listen(session)
+  for (const feature of FEATURES) feature.listen(session)
   return session
 }
 

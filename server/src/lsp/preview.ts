@@ -16,7 +16,6 @@ import type { Session } from './session.ts'
 
 /** The page beside the text, and the ways between the two. */
 export const preview: Feature = {
-  offers: {},
   listen(session) {
     const { connection } = session
     connection.onRequest(FOLLOW_PREVIEW, (asked: FollowPreview) => follow(session, asked))

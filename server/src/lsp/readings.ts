@@ -10,7 +10,6 @@ interface Asked extends Readings {
 
 /** A meter's plain list goes into the blanks of a room. */
 export const readings: Feature = {
-  offers: {},
   listen(session) {
     const answer = answering<Asked, ReadingsPasted>(session, 'measured', null, pasted)
     session.connection.onRequest<ReadingsPasted, void>(READINGS, (asked: Readings, token) =>

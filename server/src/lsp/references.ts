@@ -16,7 +16,6 @@ import { locationOf } from './ranges.ts'
 
 /** Where a thing is named: in the file, and in every job that the file is part of. */
 export const references: Feature = {
-  offers: { referencesProvider: true, documentHighlightProvider: true },
   listen(session) {
     session.connection.onRequest(
       ReferencesRequest.type,

@@ -22,7 +22,6 @@ import { type FileEdit, workspaceEdit } from './workspace-edit.ts'
 
 /** A name is changed in all jobs that use it, or in none; the editor shows the sentence why not. */
 export const rename: Feature = {
-  offers: { renameProvider: { prepareProvider: true } },
   listen(session) {
     const { connection } = session
     connection.onRequest(

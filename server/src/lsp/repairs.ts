@@ -13,7 +13,6 @@ import { workspaceEdit } from './workspace-edit.ts'
 
 /** What may be done about the messages at a place. */
 export const repairs: Feature = {
-  offers: { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } },
   listen(session) {
     session.connection.onRequest(
       CodeActionRequest.type,

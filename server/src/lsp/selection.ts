@@ -8,7 +8,6 @@ import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
 
 export const selection: Feature = {
-  offers: { selectionRangeProvider: true },
   listen(session) {
     session.connection.onRequest(
       SelectionRangeRequest.type,

@@ -1,40 +1,42 @@
-import {
-  ExitNotification,
-  type InitializeParams,
-  InitializeRequest,
-  type InitializeResult,
-  type ProtocolConnection,
-  type ServerCapabilities,
-  ShutdownRequest,
-  TextDocumentSyncKind,
+import type { MessageConnection } from 'vscode-jsonrpc'
+import type {
+  InitializeParams,
+  InitializeResult,
+  ProtocolConnection,
 } from 'vscode-languageserver-protocol'
-import { abilitiesOf } from './abilities.ts'
-import { FEATURES } from './features.ts'
-import { openSession } from './open-session.ts'
+import type { Gate } from './gate.ts'
+import { OFFERS } from './offers.ts'
 import type { Surroundings } from './surroundings.ts'
 
-/** Places are counted in UTF-16 units, which every editor knows. */
-const CAPABILITIES: ServerCapabilities = Object.assign(
-  {
-    positionEncoding: 'utf-16',
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-  },
-  ...FEATURES.map(({ offers }) => offers),
-)
-
-/** Serves one editor over a connection, until it says goodbye. */
-export function serve(connection: ProtocolConnection, surroundings: Surroundings): void {
+/**
+ * Serves one editor over a connection, until it says goodbye. The editor has its first answer before the
+ * rest of the server is read; what it sends meanwhile waits at the gate.
+ */
+export function serve(connection: MessageConnection, gate: Gate, surroundings: Surroundings): void {
   let isShut = false
-  connection.onRequest(InitializeRequest.type, (params: InitializeParams): InitializeResult => {
-    const session = openSession(connection, surroundings, abilitiesOf(params))
-    for (const feature of FEATURES) feature.listen(session)
-    return { serverInfo: { name: 'Floorscribe' }, capabilities: CAPABILITIES }
+  connection.onRequest('initialize', (params: InitializeParams): InitializeResult => {
+    // Not before the answer is written.
+    surroundings.quiet(() => begin(connection, gate, surroundings, params))
+    return { serverInfo: { name: 'Floorscribe' }, capabilities: OFFERS }
   })
-  connection.onRequest(ShutdownRequest.type, () => {
+  connection.onRequest('shutdown', () => {
     isShut = true
+    return null
   })
   // An editor that is gone without a shutdown says so by this alone.
-  connection.onNotification(ExitNotification.type, () => surroundings.exit(isShut ? 0 : 1))
+  connection.onNotification('exit', () => surroundings.exit(isShut ? 0 : 1))
   connection.onClose(() => surroundings.exit(isShut ? 0 : 1))
   connection.listen()
+}
+
+async function begin(
+  connection: MessageConnection,
+  gate: Gate,
+  surroundings: Surroundings,
+  params: InitializeParams,
+): Promise<void> {
+  const { openSession } = await import('./open-session.ts')
+  // What the protocol adds to messages is their types alone.
+  openSession(connection as ProtocolConnection, surroundings, params)
+  gate.open()
 }

@@ -10,7 +10,6 @@ import type { Feature } from './feature.ts'
 import type { Places } from './ranges.ts'
 
 export const symbols: Feature = {
-  offers: { documentSymbolProvider: { label: 'Floorscribe' } },
   listen(session) {
     session.connection.onRequest(
       DocumentSymbolRequest.type,

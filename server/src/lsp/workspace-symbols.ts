@@ -17,7 +17,6 @@ import { SYMBOL_KINDS } from './symbols.ts'
 
 /** Names of all jobs of the folders. */
 export const workspaceSymbols: Feature = {
-  offers: { workspaceSymbolProvider: true },
   listen(session) {
     session.connection.onRequest(WorkspaceSymbolRequest.type, (asked) => named(session, asked))
   },
