@@ -86,8 +86,7 @@ export class CourseList {
       ' ',
       h('strong', {}, size),
       ' ',
-      h('span', {}, work),
-      ' ',
+      h('span', {}, `${work}, `),
       h('span', { class: 'label' }, `plank ${plank}${offcut === '' ? '' : `, ${offcut}`}`),
     )
     button.onclick = () => this.events.choose(id)

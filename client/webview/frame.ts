@@ -59,7 +59,7 @@ export function buildFrame(body: HTMLElement): Frame {
     save: button('Save drawing', 'Save the drawing as a file'),
     level: h(
       'select',
-      { 'aria-label': 'What the arrow keys move over' },
+      { title: 'What the arrow keys move over in the drawing' },
       ...LEVELS.map((level) => h('option', { value: level }, LEVEL_NAMES[level])),
     ),
     courses: h('details', { class: 'fold' }, h('summary', {}, 'Courses in laying order')),
@@ -88,7 +88,7 @@ function sheet({ plan, words, said, notice, ...frame }: Frame): HTMLElement {
     frame.further,
     frame.nearer,
     frame.fit,
-    frame.level,
+    h('label', {}, 'Arrow keys: ', frame.level),
     frame.save,
   )
   return h('section', { class: 'sheet', 'aria-label': 'Drawing' }, look, notice, words, plan, said)

@@ -74,7 +74,7 @@ describe('by keyboard alone', () => {
       'Further',
       'Nearer',
       'Whole plan',
-      'What the arrow keys move over',
+      'roomswalls and openingspieces',
       'Save drawing',
       'Drawing of the floor',
     ])

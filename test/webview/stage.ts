@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises'
 import { build } from 'esbuild'
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
 import { pageHtml } from '../../client/webview/html.ts'
@@ -46,13 +45,15 @@ export async function openTheatre(): Promise<Theatre> {
 /** The page's script as it is shipped, and its style sheet. */
 export async function bundled(): Promise<{ readonly script: string; readonly style: string }> {
   const { outputFiles } = await build({
-    entryPoints: ['client/webview/page.ts'],
+    entryPoints: ['client/webview/page.ts', 'client/webview/page.css'],
     bundle: true,
     minify: true,
     format: 'esm',
+    outdir: 'dist',
     write: false,
   })
-  return { script: outputFiles[0]!.text, style: await readFile('client/webview/page.css', 'utf8') }
+  const text = (end: string): string => outputFiles.find(({ path }) => path.endsWith(end))!.text
+  return { script: text('.js'), style: text('.css') }
 }
 
 async function servePage(): Promise<Served> {
