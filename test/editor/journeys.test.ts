@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
 import { launchBrowser } from '../browser/launch.ts'
 import { type Hosted, ROOT, startHosted } from './hosted.ts'
 import { until } from './suite/wait.ts'
@@ -35,6 +35,13 @@ afterAll(async () => {
   await browser.close()
   hosted.stop()
   workspace.remove()
+})
+
+/** What was on the screen when a journey came to nothing. */
+afterEach(async ({ task }) => {
+  if (task.result?.state !== 'fail') return
+  const name = task.name.replaceAll(/\W+/g, '-').slice(0, 40)
+  await page.screenshot({ path: join(PICTURES, `failed-${name}.png`) })
 })
 
 async function counted(): Promise<void> {
@@ -89,10 +96,10 @@ test(
     await window.command('Floorscribe: Show the Plan Beside')
     const plan = await window.plan()
     await window.goToLine(lineOf('east', 'room den'), 3)
-    await plan
-      .locator('[data-id="den: wall 1"].lit, .lit [data-id="den: wall 1"]')
-      .first()
-      .waitFor()
+    // What stands out is drawn once more, over everything else.
+    const wall = plan.locator('[data-id="den: wall 1"] path:not(.felt)').first()
+    const line = await wall.getAttribute('d')
+    await plan.locator(`.lit path[d="${line}"]`).waitFor({ state: 'attached' })
     await plan.locator('[data-id="library: wall 2"]').first().dispatchEvent('click')
     const wanted = lineOf('south', 'room library')
     await until('the text is at that wall', async () => (await window.cursorLine()) === wanted)
@@ -109,13 +116,14 @@ test('a piece of the plan leads to its floor', TIMEOUT, async () => {
 test('a room is renamed wherever it is named', TIMEOUT, async () => {
   await window.goToLine(lineOf('room den'), 7)
   await page.keyboard.press('F2')
-  const box = page.locator('.rename-box input')
+  const box = page.locator('.rename-box input:focus')
   await box.waitFor()
   await page.keyboard.press('Control+a')
   await page.keyboard.type('study')
   await page.keyboard.press('Enter')
-  await box.waitFor({ state: 'hidden' })
+  await box.waitFor({ state: 'detached' })
   const line = lineOf(`opening   4'`, 'room hall')
+  await window.goToLine(line)
   await until('the hall says it', async () => (await window.lineText(line)).includes('to study'))
   await counted()
   await takeBack()
@@ -128,8 +136,14 @@ test('a name nearly right is put right by its repair', TIMEOUT, async () => {
   await page.keyboard.press('Backspace')
   await squiggle().waitFor()
   await page.keyboard.press('ArrowLeft')
-  await page.keyboard.press('Control+.')
-  await page.locator('.action-widget .monaco-list-row').first().waitFor()
+  const repair = page.locator('.action-widget .monaco-list-row').first()
+  await until('a repair is offered', async () => {
+    await page.keyboard.press('Control+.')
+    return repair.waitFor({ timeout: 2000 }).then(
+      () => true,
+      () => false,
+    )
+  })
   await page.keyboard.press('Enter')
   await until('the name is whole', async () => /library$/.test(await window.lineText(line)))
   await takeBack()
@@ -145,14 +159,38 @@ test('blanks and marks are put in order', TIMEOUT, async () => {
   await takeBack()
 })
 
-test('a whole room is written with the keyboard alone, and measured', TIMEOUT, async () => {
-  await page.keyboard.press('Control+End')
-  await page.keyboard.press('Enter')
-  await page.keyboard.press('Enter')
-  await window.command('Floorscribe: New Room')
-  await page.waitForTimeout(1000)
+/** From left, walls as they are read off the tape. */
+const READ = [`12' 4"`, `10' 8 1/4"`, `12' 4 1/4"`, `10' 8"`]
+
+test('a job with a whole room is written by the keyboard alone, and counted', TIMEOUT, async () => {
+  const { keyboard } = page
+  await window.command('Floorscribe: New Job')
+  const asked = page.locator('.quick-input-widget')
+  await asked.getByText('What is the job called?').waitFor()
+  await keyboard.type('Otter Lodge')
+  await keyboard.press('Enter')
+  await asked.getByText('feet and inches').waitFor()
+  await keyboard.press('Enter')
+  await asked.getByText('Nowhere yet').waitFor()
+  await keyboard.press('Enter')
+  await page.locator('.view-line').getByText('Otter Lodge').first().waitFor()
+  // The name, walls, base, and four lines of the product stand before the readings.
+  for (let stop = 0; stop < 7; stop += 1) await keyboard.press('Tab')
+  for (const [wall, reading] of READ.entries()) {
+    if (wall > 0) await keyboard.press('Tab')
+    await keyboard.type(reading, { delay: 20 })
+  }
+  await until('its boxes are counted', async () => /plank \d+ boxes/.test(await window.status()))
+  for (const reading of READ)
+    await page.locator('.view-line').getByText(reading.replaceAll(' ', '\u00a0')).first().waitFor()
+  await page
+    .locator('.view-line')
+    .getByText(/131\.\d\u00a0sq\u00a0ft/)
+    .first()
+    .waitFor()
   await page.screenshot({ path: join(PICTURES, 'editor-room.png') })
-  await takeBack()
+  await keyboard.press('Escape')
+  await window.command('File: Revert and Close Editor')
 })
 
 const THEMES = [

@@ -7,6 +7,7 @@ export interface EditorWindow {
   /** Whatever is open in the middle: lines of text with the hints behind them. */
   readonly lines: Locator
   readonly goToLine: (line: number, column?: number) => Promise<void>
+  /** Starts a command by its title; it may ask on, so that nothing is waited for. */
   readonly command: (title: string) => Promise<void>
   /** Waits until a file's text is there. */
   readonly ready: () => Promise<void>
@@ -73,7 +74,7 @@ async function pick(page: Page, key: string, text: string): Promise<void> {
   await page.keyboard.type(text)
   await page.waitForTimeout(250)
   await page.keyboard.press('Enter')
-  await input.waitFor({ state: 'hidden' })
+  await page.waitForTimeout(100)
 }
 
 async function planIn(page: Page): Promise<Frame> {
