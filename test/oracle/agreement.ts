@@ -2,11 +2,11 @@ import { balanceOf, clearWidth } from './balance.ts'
 import type { Breach } from './breaches.ts'
 import type { House } from './house.ts'
 import type { Job } from './job.ts'
-import type { Blank } from './laying.ts'
+import type { Blank, Joint } from './laying.ts'
 import { regionWithin } from './laying.ts'
 import { FOOT } from './lengths.ts'
 import { laidTooEarly, overcutPlanks, usedBy } from './planks.ts'
-import type { PublishedFloor, PublishedPiece } from './published.ts'
+import type { PublishedFloor, PublishedJoint, PublishedPiece } from './published.ts'
 import {
   compare,
   floor,
@@ -172,7 +172,8 @@ function isSamePiece(a: Region, blank: Blank, b: Region, near: Nearness): boolea
   if (near.isExact) return shapeText(a) === shapeText(b)
   const [one, two] = [extentOf(a), extentOf(b)]
   const around = plus(minus(one.u[1], one.u[0]), minus(one.v[1], one.v[0]))
-  const [along, across] = [alongSlack(a, blank, near), acrossSlack(a, near)]
+  const moved = one.u.map((u, i) => size(minus(u, two.u[i] ?? u))).reduce(larger)
+  const [along, across] = [alongSlack(a, blank, near), acrossSlack(a, near, moved)]
   const tall = minus(one.v[1], one.v[0])
   return (
     one.u.every((u, i) => isWithin(u, two.u[i] ?? ZERO, along)) &&
@@ -224,22 +225,32 @@ function compareJoints(
   tell: Tell,
 ): void {
   const left = new Set(joints)
-  for (const { course, at, low, high, left: one, right: other, blank } of laying.joints) {
-    const across = [one, other].map((piece) => acrossSlack(piece, near)).reduce(larger)
+  for (const own of laying.joints) {
+    const pieces = [own.left, own.right].map((piece) => numbered.get(piece)?.piece)
     const found = [...left].find(
       (joint) =>
-        joint.leftPiece === numbered.get(one)?.piece &&
-        joint.rightPiece === numbered.get(other)?.piece &&
-        joint.course === course &&
-        isWithin(at, ratio(BigInt(joint.at)), alongSlack(one, blank, near)) &&
-        isWithin(low, ratio(BigInt(joint.low)), across) &&
-        isWithin(high, ratio(BigInt(joint.high)), across),
+        joint.course === own.course &&
+        joint.leftPiece === pieces[0] &&
+        joint.rightPiece === pieces[1] &&
+        isSameJoint(own, joint, near),
     )
     if (found === undefined)
-      tell(`course ${course}: a joint at ${asText(at)} that the product has not`)
+      tell(`course ${own.course}: a joint at ${asText(own.at)} that the product has not`)
     else left.delete(found)
   }
   for (const { course, at } of left) tell(`course ${course}: no joint at ${at}`)
+}
+
+function isSameJoint(own: Joint, joint: PublishedJoint, near: Nearness): boolean {
+  const moved = size(minus(own.at, ratio(BigInt(joint.at))))
+  const across = [own.left, own.right]
+    .map((piece) => acrossSlack(piece, near, moved))
+    .reduce(larger)
+  return (
+    compare(moved, alongSlack(own.left, own.blank, near)) <= 0 &&
+    isWithin(own.low, ratio(BigInt(joint.low)), across) &&
+    isWithin(own.high, ratio(BigInt(joint.high)), across)
+  )
 }
 
 function compareBreaches(
@@ -327,7 +338,10 @@ function compareQuantities(
   check('waste', waste, null, plus(waste, ratio(100n)))
   check('planks by percentage', ratio(byPercentage(job, used, working.product, area)))
   const rooms = quantities.filter(({ key }) => key === 'trim run').map(({ room }) => room)
-  for (const room of rooms) check('trim run', perimeterOf(working.rim, room), room)
+  for (const room of rooms) {
+    const run = perimeterOf(working.rim, room)
+    check('trim run', run, room, larger(run, ratio(METRE)))
+  }
 }
 
 /** Nanometres, or square ones, in a unit. */

@@ -1,9 +1,11 @@
-import { compare, minus, plus, type Ratio, ratio, size, times } from './ratio.ts'
+import { compare, minus, plus, type Ratio, ratio, same, size, times } from './ratio.ts'
 import {
   distinct,
+  goesOnAs,
   heightAt,
   type Line,
   larger,
+  parted,
   type Region,
   type Slice,
   smaller,
@@ -21,7 +23,8 @@ interface Trapezium {
 
 /** How narrow a piece is where it is narrowest; null where nothing of it counts. */
 export function narrowest(piece: Region, shortest: Ratio): Ratio | null {
-  const all = trapeziums(piece).filter(isMoreThanHair)
+  const [hairs, kept] = parted(trapeziums(piece), (one) => !isMoreThanHair(one))
+  const all = kept.map((one) => pastHairs(one, hairs))
   const points = all.flatMap((one) => [pointFrom(one, all, 'left'), pointFrom(one, all, 'right')])
   const tapering = new Set(points.flat())
   const widths = [
@@ -50,6 +53,21 @@ function trapeziums(piece: Region): readonly Trapezium[] {
 const HAIR = ratio(2n)
 const isMoreThanHair = ({ slice }: Trapezium): boolean =>
   compare(minus(slice.to, slice.from), HAIR) > 0
+
+/** A trapezium whose steep edge goes on in a hair beside it ends where that does. */
+function pastHairs(one: Trapezium, hairs: readonly Trapezium[]): Trapezium {
+  const goesOnIn = ({ slice }: Trapezium, isBefore: boolean) =>
+    same(isBefore ? slice.to : slice.from, isBefore ? one.slice.from : one.slice.to) &&
+    (isSteep(slice.low)
+      ? goesOnAs(slice.low, one.slice.low)
+      : isSteep(slice.high) && goesOnAs(slice.high, one.slice.high))
+  const before = hairs.find((hair) => goesOnIn(hair, true))
+  const after = hairs.find((hair) => goesOnIn(hair, false))
+  return { ...one, left: before?.left ?? one.left, right: after?.right ?? one.right }
+}
+
+/** An upright but for rounding. */
+const isSteep = (line: Line): boolean => compare(steepness(line), ratio(1000n)) > 0
 
 const widthAt = ({ low, high }: Slice, x: Ratio): Ratio =>
   minus(heightAt(high, x), heightAt(low, x))

@@ -196,7 +196,8 @@ export function merged(slices: readonly Slice[]): Region {
   return [...done, ...open].sort((a, b) => compare(a.from, b.from) || compare(a.low.a.y, b.low.a.y))
 }
 
-function parted<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly [T[], T[]] {
+/** Those that are so, and those that are not. */
+export function parted<T>(all: readonly T[], isFirst: (one: T) => boolean): readonly [T[], T[]] {
   return [all.filter(isFirst), all.filter((one) => !isFirst(one))]
 }
 

@@ -1,3 +1,4 @@
+import { throughCorners } from './corners.ts'
 import type { Patch, Side } from './patch.ts'
 import { add, cross, dot, less, type Point, sameSpot, scaled, toLeft } from './point.ts'
 import { compare, half, over, plus, type Ratio, ratio, same, size, sum, ZERO } from './ratio.ts'
@@ -8,7 +9,7 @@ import { compare, half, over, plus, type Ratio, ratio, same, size, sum, ZERO } f
  * of it only, or when the run is parted there.
  */
 export function rimOf(patches: readonly Patch[]): readonly Side[] {
-  const boxes = patches.map((patch) => ({ ...patch, box: boxOf(patch.sides) }))
+  const boxes = throughCorners(patches).map((patch) => ({ ...patch, box: boxOf(patch.sides) }))
   const hasFloor = (at: Point) => {
     const around = boxes.filter(({ box }) => isIn(at, box)).filter(({ sides }) => holds(sides, at))
     return around.some(({ isFloor }) => isFloor) && around.every(({ isFloor }) => isFloor)

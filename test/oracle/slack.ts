@@ -18,10 +18,15 @@ export function alongSlack(piece: Region, { row }: Blank, { isExact, nm }: Nearn
   return isExact ? ZERO : times(ratio(nm), plus(ratio(1n), plus(keenest(piece), keenest(row))))
 }
 
-/** The same across: as much as its steepest edge rises, of uprights but for rounding a thousand times. */
-export function acrossSlack(piece: Region, { isExact, nm }: Nearness): Ratio {
+/**
+ * The same across: as much as its steepest edge rises, of uprights but for rounding a thousand times; more
+ * where its ends were found moved along u.
+ */
+export function acrossSlack(piece: Region, { isExact, nm }: Nearness, moved = ZERO): Ratio {
+  if (isExact) return ZERO
   const steepest = piece.flatMap(({ low, high }) => [low, high].map(steepness)).reduce(larger)
-  return isExact ? ZERO : times(ratio(nm), plus(ratio(1n), smaller(steepest, ratio(1000n))))
+  const rise = smaller(steepest, ratio(1000n))
+  return plus(ratio(nm), times(plus(ratio(nm), moved), rise))
 }
 
 /** At most this wide a slice may end in a tip. */
