@@ -27,7 +27,16 @@ async function isFree(place: Uri): Promise<boolean> {
   }
 }
 
-/** The name of a file without its folder and ending. */
-export function bareName({ path }: Uri): string {
-  return path.slice(path.lastIndexOf('/') + 1).replace(/\.floor$/i, '')
+/** What people call a job's file: its name without the ending; its title while it has no name yet. */
+export function calledName(file: Uri): string {
+  const title = file.scheme === 'untitled' ? titleOf(file) : ''
+  return title === ''
+    ? file.path.slice(file.path.lastIndexOf('/') + 1).replace(/\.floor$/i, '')
+    : title
+}
+
+function titleOf(file: Uri): string {
+  const open = workspace.textDocuments.find(({ uri }) => uri.toString() === file.toString())
+  const title = /^job[ \t](.*)$/im.exec(open?.getText() ?? '')?.[1] ?? ''
+  return title.split(' #', 1).join('').trim()
 }

@@ -1,7 +1,7 @@
 import { Uri, window, workspace } from 'vscode'
 import { DRAWING, type Drawing, type DrawingOf } from '../../../server/src/lsp/custom.ts'
 import { floorEditor } from '../editors.ts'
-import { bareName, fileName } from '../places.ts'
+import { calledName, fileName } from '../places.ts'
 import { saveWhole } from '../save-whole.ts'
 import { ask } from '../server/questions.ts'
 import type { Command } from './command.ts'
@@ -32,7 +32,7 @@ export const EXPORT_DRAWING: Command = {
 
 /** Beside the job, or in the first folder where the job lies nowhere yet. */
 function defaultPlace(uri: Uri): { readonly defaultUri?: Uri } {
-  const name = fileName(bareName(uri), 'svg')
+  const name = fileName(calledName(uri), 'svg')
   if (uri.scheme !== 'untitled') return { defaultUri: Uri.joinPath(uri, '..', name) }
   const [folder] = workspace.workspaceFolders ?? []
   return folder === undefined ? {} : { defaultUri: Uri.joinPath(folder.uri, name) }

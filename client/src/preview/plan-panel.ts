@@ -12,7 +12,7 @@ import { PREVIEW, type PreviewSent } from '../../../server/src/lsp/custom.ts'
 import { asFromPage, type FromPage, type ToPage } from '../../webview/messages.ts'
 import { canOpen, floorEditor, isJob, isSame } from '../editors.ts'
 import { latestOnly } from '../latest-only.ts'
-import { bareName } from '../places.ts'
+import { calledName } from '../places.ts'
 import type { Health, Lifeline } from '../server/lifeline.ts'
 import { settings } from '../settings.ts'
 import { pageOf, pageOptions } from './page.ts'
@@ -101,7 +101,7 @@ export class PlanPanel implements Disposable {
   #follow(file: Uri): void {
     this.#followed = file
     this.#context.workspaceState.update(REMEMBERED, file.toString())
-    if (this.#panel !== undefined) this.#panel.title = `Plan of ${bareName(file)}`
+    if (this.#panel !== undefined) this.#panel.title = `Plan of ${calledName(file)}`
     this.#askForAll()
   }
 
