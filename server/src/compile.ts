@@ -1,3 +1,4 @@
+import { inOrder } from './facts/in-order.ts'
 import type { Message } from './facts/message.ts'
 import type { Sliced } from './facts/slices.ts'
 import { bind } from './job/bind.ts'
@@ -68,6 +69,7 @@ export function* compiling(
   const wanted = missing.filter((include) => !absent.has(include.path))
   if (wanted.length > 0) return { missing: [...new Set(wanted.map((include) => include.path))] }
 
+  const files = trees.map(({ file }) => file)
   const { job, messages: bound } = bind(trees, root, kept?.job)
   const survey = surveyRooms(job, kept?.survey)
   const early = [
@@ -82,7 +84,7 @@ export function* compiling(
     trees,
     job,
     survey,
-    messages: inOrder(settle(early, job.accepts), trees),
+    messages: inOrder(settle(early, job.accepts), files),
   }
   yield { kind: 'measured', measured }
 
@@ -91,7 +93,7 @@ export function* compiling(
   const counted = count(job, survey, floors, before, kept?.takeoff)
   const expectations = counted.complete ? unmetExpectations(job, counted) : []
   const takeoff = afterMore(counted, expectations)
-  const messages = inOrder(settle([...before, ...expectations], job.accepts), trees)
+  const messages = inOrder(settle([...before, ...expectations], job.accepts), files)
   kept?.end()
   return { ...measured, floors, takeoff, messages, exit: exitOf(messages, takeoff) }
 }
@@ -135,8 +137,8 @@ function* layFloors(
 function* told<T>(work: Sliced<T>): Generator<Progress, T> {
   for (;;) {
     const slice = work.next()
-    yield { kind: 'laying' }
     if (slice.done) return slice.value
+    yield { kind: 'laying' }
   }
 }
 
@@ -147,43 +149,6 @@ function hasSettledRooms(floor: Floor, survey: Survey): boolean {
     .flatMap(({ key }) => rooms.get(key) ?? [])
     .map((i) => survey.rooms[i]!.closing)
     .some((closing) => closing !== null && isSurelyMisread(closing))
-}
-
-/** By file in the order they are read, then by place, then by code; one that is said twice is kept once. */
-function inOrder(messages: readonly Message[], trees: readonly Tree[]): readonly Message[] {
-  const rank = new Map(trees.map((tree, index) => [tree.file, index]))
-  const placed = messages.map((one) => ({
-    one,
-    rank: rank.get(one.span.file) ?? 0,
-    start: one.span.start,
-  }))
-  placed.sort(
-    (a, b) =>
-      a.rank - b.rank ||
-      a.start - b.start ||
-      (a.one.code < b.one.code ? -1 : a.one.code > b.one.code ? 1 : 0),
-  )
-  const ordered: Message[] = []
-  for (let i = 0; i < placed.length; ) {
-    const { one, rank, start } = placed[i]!
-    let end = i + 1
-    while (
-      end < placed.length &&
-      placed[end]!.start === start &&
-      placed[end]!.rank === rank &&
-      placed[end]!.one.code === one.code
-    )
-      end += 1
-    if (end === i + 1) ordered.push(one)
-    else ordered.push(...once(placed.slice(i, end).map((each) => each.one)))
-    i = end
-  }
-  return ordered
-}
-
-/** Messages of one code at one place: of those that say the same in one file the last. */
-function once(messages: readonly Message[]): Iterable<Message> {
-  return new Map(messages.map((one) => [`${one.span.file}\n${one.text}`, one])).values()
 }
 
 function exitOf(messages: readonly Message[], takeoff: Takeoff): Compiled['exit'] {

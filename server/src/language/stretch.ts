@@ -55,6 +55,7 @@ function copied(text: string, from: number, to: number): string {
 
 /** What the first units line of a part says, wherever it stands in it; null for none. */
 export function unitsOf(file: string, text: string): TapeOptions | null {
+  if (!/units/i.test(text)) return null
   const lines = linesOf({ text, isLast: true })
   return lines.some(({ head }) => head?.word === 'units') ? tapeOptionsOf(file, text, lines) : null
 }

@@ -106,6 +106,7 @@ export function* laying(input: ToLay, kept?: LayoutsKept): Sliced<LaidFloor | nu
     kept?.layouts.get(before.value.key)
     return before.value.floor
   }
+  yield
   const value = yield* laidAnew(input, kept?.layouts)
   kept?.floors.set(input.floor, { given, value })
   return value.floor
