@@ -59,13 +59,20 @@ function jobs(): Job[] {
   ]
 }
 
+/** Both servers stay warm and take turns, so that what else the machine does weighs on both alike. */
 async function rowOf(job: Job): Promise<string[]> {
+  const own = await openJob(job)
+  const echo = await openJob(job, ECHO)
+  await own.editor.diagnostics(own.uri)
+  await typed(own, UNCOUNTED, oneKey)
+  await typed(echo, UNCOUNTED, echoedKey)
   const runs: Times[][] = []
   const echoes: number[] = []
   for (let run = 0; run < RUNS; run++) {
-    runs.push(await typed(job))
-    echoes.push(median(await echoed(job)))
+    runs.push(await typed(own, job.keys, oneKey))
+    echoes.push(median(await typed(echo, job.keys, echoedKey)))
   }
+  for (const { editor } of [own, echo]) editor.server.child.kill('SIGKILL')
   const of = (what: keyof Times) => median(runs.map((times) => median(times.map((t) => t[what]))))
   const p95 = median(
     runs.map((times) =>
@@ -75,9 +82,8 @@ async function rowOf(job: Job): Promise<string[]> {
       ),
     ),
   )
-  const echo = median(echoes)
-  const own = [of('diagnostics'), of('hints'), of('counts'), of('all'), p95, echo].map(ms)
-  return [job.called, ...own, (of('all') / echo).toFixed(1)]
+  const times = [of('diagnostics'), of('hints'), of('counts'), of('all'), p95, median(echoes)]
+  return [job.called, ...times.map(ms), (of('all') / median(echoes)).toFixed(1)]
 }
 
 function atShare(times: readonly number[], share: number): number {
@@ -85,30 +91,39 @@ function atShare(times: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))]!
 }
 
-async function openJob(job: Job, script?: string): Promise<{ editor: Editor; keys: Keys }> {
+/** A file that is typed in, in a server of its own. */
+interface Open {
+  readonly editor: Editor
+  readonly uri: string
+  readonly keys: Keys
+  /** Keys so far: no two texts in a row are alike. */
+  count: number
+}
+
+async function openJob(job: Job, script?: string): Promise<Open> {
   const options = script === undefined ? {} : { script }
   const editor = await Editor.open({ ...options, introduction: { showsStatus: true } })
   for (const [name, text] of job.texts) if (name !== job.root) editor.openFile(FOLDER + name, text)
   const text = job.texts.get(job.root)!
-  editor.openFile(FOLDER + job.root, text)
-  return { editor, keys: keysIn(text) }
-}
-
-async function typed(job: Job): Promise<Times[]> {
-  const { editor, keys } = await openJob(job)
   const uri = FOLDER + job.root
-  await editor.diagnostics(uri)
-  const times: Times[] = []
-  for (let i = 0; i < UNCOUNTED + job.keys; i++) times.push(await oneKey(editor, uri, keys, i))
-  editor.server.child.kill('SIGKILL')
-  return times.slice(UNCOUNTED)
+  editor.openFile(uri, text)
+  return { editor, uri, keys: keysIn(text), count: 0 }
 }
 
-async function oneKey(editor: Editor, uri: string, keys: Keys, i: number): Promise<Times> {
-  editor.forget()
+async function typed<T>(open: Open, keys: number, one: (open: Open) => Promise<T>): Promise<T[]> {
+  const times: T[] = []
+  for (let i = 0; i < keys; i++) {
+    open.editor.forget()
+    times.push(await one(open))
+    open.count += 1
+  }
+  return times
+}
+
+async function oneKey({ editor, uri, keys, count }: Open): Promise<Times> {
   const since = performance.now()
   const elapsed = () => performance.now() - since
-  const version = editor.change(uri, keys.change(i))
+  const version = editor.change(uri, keys.change(count))
   const counted = editor.until('floorscribe/status', isFinal(uri)).then(elapsed)
   const told = editor.until('textDocument/publishDiagnostics', isOf(uri, version)).then(elapsed)
   const asked = { textDocument: { uri }, range: keys.visible }
@@ -121,20 +136,11 @@ async function oneKey(editor: Editor, uri: string, keys: Keys, i: number): Promi
   return { diagnostics, hints, counts, all: Math.max(diagnostics, hints, counts) }
 }
 
-async function echoed(job: Job): Promise<number[]> {
-  const { editor, keys } = await openJob(job, ECHO)
-  const uri = FOLDER + job.root
-  await editor.until('textDocument/publishDiagnostics', isOf(uri, 1))
-  const times: number[] = []
-  for (let i = 0; i < UNCOUNTED + job.keys; i++) {
-    editor.forget()
-    const since = performance.now()
-    const version = editor.change(uri, keys.change(i))
-    await editor.until('textDocument/publishDiagnostics', isOf(uri, version))
-    times.push(performance.now() - since)
-  }
-  editor.server.child.kill('SIGKILL')
-  return times.slice(UNCOUNTED)
+async function echoedKey({ editor, uri, keys, count }: Open): Promise<number> {
+  const since = performance.now()
+  const version = editor.change(uri, keys.change(count))
+  await editor.until('textDocument/publishDiagnostics', isOf(uri, version))
+  return performance.now() - since
 }
 
 function isOf(uri: string, version: number) {

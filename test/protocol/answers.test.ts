@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test } from 'vitest'
+import { afterAll, describe, expect, test } from 'vitest'
 import type {
   CodeAction,
   CompletionList,
@@ -14,10 +14,10 @@ import type {
 } from 'vscode-languageserver-protocol'
 import { TextDocument } from 'vscode-languageserver-textdocument'
 import { ABLE } from './editor.ts'
-import { type Opened, opened, PRODUCT, SOUND } from './house.ts'
+import { endShared, type Opened, opened, PRODUCT, SOUND } from './house.ts'
 
 let house: Opened
-afterEach(() => void house.editor.server.child.kill('SIGKILL'))
+afterAll(endShared)
 
 const EVERYTHING = { start: { line: 0, character: 0 }, end: { line: 9_999, character: 0 } }
 
@@ -74,7 +74,6 @@ describe('completion', () => {
   test('gives a client without snippets no snippets', async () => {
     const source = SOUND.replace('room den', 'ro‹|›\nroom den')
     const able = await ask<CompletionList>(source, 'completion')
-    house.editor.server.child.kill('SIGKILL')
     const poor = await ask<CompletionList>(source, 'completion', {}, { capabilities: {} })
     expect(able.items.some(({ insertTextFormat }) => insertTextFormat === 2)).toBe(true)
     expect(poor.items.some(({ insertTextFormat }) => insertTextFormat === 2)).toBe(false)

@@ -121,7 +121,15 @@ export class Editor {
   }
 
   closeFile(uri: string): void {
+    this.#versions.delete(uri)
     this.tell('textDocument/didClose', { textDocument: { uri } })
+  }
+
+  /** Closes every file, and forgets what was told of them. */
+  async closeAll(): Promise<void> {
+    for (const uri of [...this.#versions.keys()]) this.closeFile(uri)
+    await this.ask('floorscribe/followPreview', { uri: null })
+    this.forget()
   }
 
   /** Everything of one method that the server has told so far. */

@@ -51,6 +51,23 @@ export function uriOf(name: string): string {
   return FOLDER + name.split('/').map(encodeURIComponent).join('/')
 }
 
+const shared = new Map<string, Editor>()
+
+/** One editor for all that ask for the same abilities, with nothing open in it. */
+async function emptyEditor(options: EditorOptions): Promise<Editor> {
+  const key = JSON.stringify(options)
+  const editor = shared.get(key) ?? (await Editor.open(options))
+  shared.set(key, editor)
+  await editor.closeAll()
+  return editor
+}
+
+/** Ends the servers of all editors that were shared. */
+export function endShared(): void {
+  for (const { server } of shared.values()) server.child.kill('SIGKILL')
+  shared.clear()
+}
+
 /** Opens files with marks in an editor: in the order given. */
 export async function opened(
   sources: string | Readonly<Record<string, string>>,
@@ -58,7 +75,7 @@ export async function opened(
 ): Promise<Opened> {
   const files = typeof sources === 'string' ? { 'job.floor': sources } : sources
   const marked = new Map(Object.entries(files).map(([name, text]) => [name, readMarks(text)]))
-  const editor = await Editor.open(options)
+  const editor = await emptyEditor(options)
   for (const [name, { text }] of marked) editor.openFile(uriOf(name), text)
   const names = [...marked.keys()]
   const looked = names.find((name) => marked.get(name)!.cursors.length > 0) ?? names[0]!

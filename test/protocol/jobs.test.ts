@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type {
   Diagnostic,
   PublishDiagnosticsParams,
@@ -16,13 +16,17 @@ const PART = SOUND.replace(PRODUCT, 'include shop/larch.floor\n')
 
 let folder: string
 let editor: Editor
+/** Of folders in which nothing was looked for: it may be used again. */
+let empty: Editor | null = null
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'floor jobs '))
 })
-afterEach(() => {
-  editor.server.child.kill('SIGKILL')
+afterEach(async () => {
+  if (editor === empty) await editor.closeAll()
+  else editor.server.child.kill('SIGKILL')
   rmSync(folder, { recursive: true, force: true })
 })
+afterAll(() => void empty?.server.child.kill('SIGKILL'))
 
 function put(files: Readonly<Record<string, string>>): void {
   for (const [name, text] of Object.entries(files)) {
@@ -37,10 +41,16 @@ function uri(name: string): string {
 
 /** An editor with the folder open, in which the files found are those told. */
 async function open(found: readonly string[] = [], pauseMs = 0): Promise<void> {
-  editor = await Editor.open({
-    introduction: { findsFiles: true, showsStatus: true, pauseMs },
-    answers: { 'floorscribe/findFiles': () => ({ uris: found.map(uri) }) },
-  })
+  const start = () =>
+    Editor.open({
+      introduction: { findsFiles: true, showsStatus: true, pauseMs },
+      answers: { 'floorscribe/findFiles': () => ({ uris: found.map(uri) }) },
+    })
+  if (found.length > 0 || pauseMs > 0) editor = await start()
+  else {
+    empty ??= await start()
+    editor = empty
+  }
 }
 
 /** What is more than a hint. */

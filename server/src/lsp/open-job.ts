@@ -5,6 +5,7 @@ import { includesOf } from '../job/includes.ts'
 import { below, folderOf, nameOf, pathBelow } from './addresses.ts'
 import { JobTexts, type Sources } from './job-texts.ts'
 import type { Schedule, Steps } from './schedule.ts'
+import { type Milestone, Waiting } from './waiting.ts'
 
 /** What is told of a job as it goes on. */
 export interface JobEvents {
@@ -47,7 +48,7 @@ export class OpenJob implements Steps {
   #isReread = false
   #keysRest = true
   #callOff = () => {}
-  #waiting: { readonly stage: 'measured' | 'counted'; readonly go: () => void }[] = []
+  readonly #waiting = new Waiting()
 
   constructor(root: string, sources: Sources, schedule: Schedule, events: JobEvents) {
     this.root = root
@@ -125,9 +126,8 @@ export class OpenJob implements Steps {
   }
 
   /** Resolves when the newest texts are so far; at once if they are, or if they never will be. */
-  async until(stage: 'measured' | 'counted'): Promise<void> {
-    if (this.#isAt(stage)) return
-    await new Promise<void>((go) => this.#waiting.push({ stage, go }))
+  async until(stage: Milestone): Promise<void> {
+    if (!this.#isAt(stage)) await this.#waiting.for(stage)
   }
 
   close(): void {
@@ -219,15 +219,13 @@ export class OpenJob implements Steps {
     return false
   }
 
-  #isAt(stage: 'measured' | 'counted'): boolean {
+  #isAt(stage: Milestone): boolean {
     if (this.#stage === 'done') return true
     return stage === 'measured' && this.#measured !== null
   }
 
   #release(): void {
-    const ready = this.#waiting.filter(({ stage }) => this.#isAt(stage))
-    this.#waiting = this.#waiting.filter((one) => !ready.includes(one))
-    for (const { go } of ready) go()
+    this.#waiting.release((stage) => this.#isAt(stage))
   }
 
   #rest(): void {

@@ -41,8 +41,9 @@ export class PreviewFollower implements Steps {
     if (job === this.#job) this.#job = null
   }
 
-  /** The preview of the newest text, as far as that is worked out; null where nothing is followed. */
-  now(): { readonly job: OpenJob; readonly preview: Preview } | null {
+  /** The preview of the newest text, as soon as its rooms are measured; null where none is followed. */
+  async now(): Promise<{ readonly job: OpenJob; readonly preview: Preview } | null> {
+    await this.#job?.until('measured')
     this.step()
     if (this.#job === null || this.#shown === null) return null
     return { job: this.#job, preview: this.#shown.preview }

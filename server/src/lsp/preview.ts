@@ -32,14 +32,14 @@ async function follow({ jobs, preview }: Session, { uri }: FollowPreview): Promi
 }
 
 async function shapes({ preview }: Session, { uri, position }: ShapesAt): Promise<Shapes> {
-  const shown = preview.now()
+  const shown = await preview.now()
   const view = shown?.job.view(canonical(uri)) ?? null
   if (shown === null || view === null) return { ids: [] }
   return { ids: shapesAt(shown.preview, view.file, placesIn(view.tree).offset(position)) }
 }
 
 async function place({ preview }: Session, { id }: PlaceOf): Promise<Place> {
-  const shown = preview.now()
+  const shown = await preview.now()
   const span = shown === null ? null : placeOf(shown.preview, id)
   return shown === null || span === null ? null : locationOf(shown.job, span)
 }
