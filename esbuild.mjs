@@ -99,5 +99,7 @@ async function writeLicences(inputs) {
   await writeFile('dist/THIRD-PARTY.txt', parts.join(`\n${'-'.repeat(72)}\n\n`))
 }
 
+// Parts of an earlier build would be shipped with those of this one.
+await rm('dist/server', { recursive: true, force: true })
 const inputs = await Promise.all(BUNDLES.map(bundle))
 await Promise.all([copySchemas(), writeLicences(inputs.flat())])
