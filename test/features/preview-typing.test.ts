@@ -46,28 +46,34 @@ function hold(before: Preview | null, after: Preview, { measured }: View): void 
   }
 }
 
-test('whatever is typed in whatever job, pictures are sound and changes lead to them', () => {
-  const jobs = effort(4, 120)
-  let drawn = 0
-  for (let seed = 1; seed <= jobs; seed++) {
-    const job = randomJob(seed, seed % 3 === 0 ? 'nasty' : 'realistic')
-    const roll = dice(seed)
-    let text = job.text
-    let before: Preview | null = null
-    for (let edit = 0; edit < 5; edit++) {
-      for (const counted of [false, true]) {
-        const files = Object.fromEntries([...job.files, [job.root, escaped(text)]])
-        const { view: now } = view(files, { root: job.root, file: job.root, counted })
-        const after = previewOf(now, before)
-        hold(before, after, now)
-        before = after
-        drawn += after.picture.scene.shapes.length
+const PATIENCE = { timeout: 900_000 }
+
+test(
+  'whatever is typed in whatever job, pictures are sound and changes lead to them',
+  PATIENCE,
+  () => {
+    const jobs = effort(4, 120)
+    let drawn = 0
+    for (let seed = 1; seed <= jobs; seed++) {
+      const job = randomJob(seed, seed % 3 === 0 ? 'nasty' : 'realistic')
+      const roll = dice(seed)
+      let text = job.text
+      let before: Preview | null = null
+      for (let edit = 0; edit < 5; edit++) {
+        for (const counted of [false, true]) {
+          const files = Object.fromEntries([...job.files, [job.root, escaped(text)]])
+          const { view: now } = view(files, { root: job.root, file: job.root, counted })
+          const after = previewOf(now, before)
+          hold(before, after, now)
+          before = after
+          drawn += after.picture.scene.shapes.length
+        }
+        text = edited(edit % 2 === 0 ? job.text : text, roll)
       }
-      text = edited(edit % 2 === 0 ? job.text : text, roll)
     }
-  }
-  expect(drawn).toBeGreaterThan(jobs * 100)
-})
+    expect(drawn).toBeGreaterThan(jobs * 100)
+  },
+)
 
 /** Marks mean something to the reader of marked texts. */
 function escaped(text: string): string {
