@@ -22,7 +22,7 @@ function breach(
   }
 }
 
-/** Piece 7 is in the course that is laid third, piece 8 in the one laid second. */
+/** Piece 7 is in course 1, which is laid third, piece 8 in course 2. */
 function said(...breaches: readonly PublishedBreach[]): readonly string[] {
   const pieces = [
     { piece: 7, course: 1 },
@@ -45,15 +45,15 @@ describe('a warning for each soft rule that is broken', () => {
       'stagger',
       6,
       8,
-      'stagger: Two joints stand nearer than the 8" stagger, 6" apart in course 3 as laid.',
+      'stagger: Two joints stand nearer than the 8" stagger, 6" apart in course 1.',
     ],
-    ['shortest end', 5, 8, 'shortest-end: A piece is shorter than 8", 5" in course 3 as laid.'],
-    ['narrowest rip', 1, 2, 'narrowest-rip: A piece is narrower than 2", 1" in course 3 as laid.'],
+    ['shortest end', 5, 8, 'shortest-end: A piece is shorter than 8", 5" in course 1.'],
+    ['narrowest rip', 1, 2, 'narrowest-rip: A piece is narrower than 2", 1" in course 1.'],
     [
       'doorway joint',
       4,
       0,
-      'doorway-joint: An end joint stands in or within 6" of a doorway, 4" inside that stretch in course 3 as laid.',
+      'doorway-joint: An end joint stands in or within 6" of a doorway, 4" inside that stretch in course 1.',
     ],
   ] as const)('once: %s', (rule, value, limit, text) => {
     expect(said(breach(rule, value, limit))).toEqual([`${text} No better layout was found.`])
@@ -64,25 +64,25 @@ describe('a warning for each soft rule that is broken', () => {
       'stagger',
       [6, 4, 5],
       8,
-      'stagger: 3 pairs of joints stand nearer than the 8" stagger, the nearest 4" apart in course 2 as laid.',
+      'stagger: 3 pairs of joints stand nearer than the 8" stagger, the nearest 4" apart in course 2.',
     ],
     [
       'shortest end',
       [6, 4, 5],
       8,
-      'shortest-end: 3 pieces are shorter than 8", the shortest 4" in course 2 as laid.',
+      'shortest-end: 3 pieces are shorter than 8", the shortest 4" in course 2.',
     ],
     [
       'narrowest rip',
       [1.5, 0.5, 1],
       2,
-      'narrowest-rip: 3 pieces are narrower than 2", the narrowest 1/2" in course 2 as laid.',
+      'narrowest-rip: 3 pieces are narrower than 2", the narrowest 1/2" in course 2.',
     ],
     [
       'doorway joint',
       [4, 6, 5],
       0,
-      'doorway-joint: 3 end joints stand in or within 6" of a doorway, the worst 6" inside that stretch in course 2 as laid.',
+      'doorway-joint: 3 end joints stand in or within 6" of a doorway, the worst 6" inside that stretch in course 2.',
     ],
   ] as const)('the worst of several: %s', (rule, values, limit, text) => {
     const breaches = values.map((value, i) =>
@@ -93,7 +93,7 @@ describe('a warning for each soft rule that is broken', () => {
 
   test('the first of several as bad', () => {
     expect(said(breach('stagger', 4, 8), breach('stagger', 4, 8, { pieces: [8] }))[0]).toContain(
-      'in course 3 as laid',
+      'in course 1',
     )
   })
 

@@ -1,5 +1,6 @@
 import { type Message, message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
+import { downToMark } from '../units/down-to-mark.ts'
 import type { Nm, UnitStyle } from '../units/length.ts'
 import { printLength } from '../units/print.ts'
 import type { PublishedBreach, PublishedFloor, SoftRule } from './published.ts'
@@ -39,7 +40,8 @@ function sentence(
   worst: PublishedBreach,
   units: UnitStyle,
 ): string {
-  const [value, limit] = [printLength(worst.value, units), printLength(worst.limit, units)]
+  const limit = printLength(worst.limit, units)
+  const value = printLength(asFound(worst, units), units)
   const where = placeOf(floor, worst)
   const only = count === 1
   switch (worst.rule) {
@@ -56,9 +58,13 @@ function sentence(
   }
 }
 
-/** Which course it is in, counted as laid. */
+/** What falls short is rounded down, as the cut list has it, so that it never reads like the limit. */
+function asFound({ rule, value }: PublishedBreach, units: UnitStyle): Nm {
+  return rule === 'longest run' ? value : downToMark(value, units)
+}
+
+/** Which course it is in, by the number that it has in the cut list and the drawing. */
 function placeOf(floor: PublishedFloor, breach: PublishedBreach): string {
   const piece = floor.pieces.find((each) => each.piece === breach.pieces[0])
-  const course = floor.courses.find((each) => each.course === piece?.course)
-  return course === undefined ? '' : `in course ${course.order} as laid`
+  return piece === undefined ? '' : `in course ${piece.course}`
 }

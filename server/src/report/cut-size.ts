@@ -1,4 +1,5 @@
-import { NM_PER_INCH, NM_PER_MM, type Nm, type UnitStyle } from '../units/length.ts'
+import { downToMark } from '../units/down-to-mark.ts'
+import type { Nm, UnitStyle } from '../units/length.ts'
 import { printLength } from '../units/print.ts'
 import type { PieceFacts } from './piece-facts.ts'
 
@@ -7,10 +8,9 @@ export function plankStyle(units: UnitStyle): UnitStyle {
   return units === 'feet-inches' ? 'inches' : units
 }
 
-/** What is cut to fit is never cut too long: down to 1/16 in, or to the millimetre. */
+/** A size to saw, in the plank's own style. */
 export function cutSize(size: Nm, units: UnitStyle): string {
-  const mark = units === 'feet-inches' || units === 'inches' ? NM_PER_INCH / 16 : NM_PER_MM
-  return printLength(Math.floor(size / mark) * mark, plankStyle(units))
+  return printLength(downToMark(size, units), plankStyle(units))
 }
 
 /** A piece's length; one that keeps both ends is as long as the factory made it. */

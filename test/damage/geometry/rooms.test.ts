@@ -74,7 +74,7 @@ const SHAPES: readonly Row[] = [
   [
     'a sliver of 2"',
     `north 12'; east 2"; south 12'; west 2"`,
-    'warning narrowest-rip: 3 pieces are narrower than 2", the narrowest 1 1/2" in course 1 as laid. No better layout was found.',
+    'warning narrowest-rip: 3 pieces are narrower than 2", the narrowest 1 1/2" in course 1. No better layout was found.',
   ],
   [
     'five miles long',

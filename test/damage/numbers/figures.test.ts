@@ -260,7 +260,7 @@ const PLANKS: readonly Row[] = [
   [
     'square',
     '12" x 12"',
-    'warning stagger: 88 pairs of joints stand nearer than the 8" stagger, the nearest 1/2" apart in course 9 as laid. No better layout was found.',
+    'warning stagger: 88 pairs of joints stand nearer than the 8" stagger, the nearest 1/2" apart in course 1. No better layout was found.',
   ],
   [
     'wider than any',
