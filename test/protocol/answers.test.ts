@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, test } from 'vitest'
 import type {
   CodeAction,
+  CodeLens,
   CompletionList,
   DefinitionLink,
   DocumentHighlight,
@@ -239,6 +240,23 @@ describe('reading', () => {
     expect(hints.map(({ label }) => label)).toEqual(
       expect.arrayContaining([expect.stringContaining('120.0 sq ft')]),
     )
+  })
+
+  test('lenses run commands where the editor has ours, else they are only read', async () => {
+    const commands = async (introduction: object) => {
+      const lenses = await ask<CodeLens[]>(
+        SOUND.replace('floor all', 'floor ‹all›'),
+        'codeLens',
+        {},
+        { introduction },
+      )
+      return lenses.map(({ command }) => command)
+    }
+    const [room, floor] = await commands({ runsCommands: true })
+    expect(room).toMatchObject({ title: 'in floor all', command: 'floorscribe.goTo' })
+    expect(room!.arguments).toEqual([{ uri: house.uri, range: house.ranges[0] }])
+    expect(floor).toMatchObject({ command: 'floorscribe.showPlan', arguments: [house.uri] })
+    expect((await commands({})).map((one) => one!.command)).toEqual(['', ''])
   })
 
   test('folds, colours, symbols and growing selections cover the text', async () => {

@@ -1,6 +1,7 @@
 import { commands, type Disposable } from 'vscode'
 import type { Command, Tools } from './command.ts'
 import { EXPORT_DRAWING } from './export-drawing.ts'
+import { GO_TO_PLACE } from './go-to.ts'
 import { NEW_JOB } from './new-job.ts'
 import { NEW_ROOM } from './new-room.ts'
 import { OPEN_EXAMPLE } from './open-example.ts'
@@ -17,6 +18,7 @@ const COMMANDS: readonly Command[] = [
   EXPORT_DRAWING,
   PASTE_READINGS,
   SHOW_NAME_USES,
+  GO_TO_PLACE,
   OPEN_REFERENCE,
   OPEN_EXAMPLE,
   RESTART,

@@ -35,6 +35,7 @@ function introduction(onlyRead: readonly string[]): Introduction {
     readsFiles: true,
     findsFiles: true,
     showsStatus: true,
+    runsCommands: true,
     pauseMs: settings().pauseBeforeCountsMs,
     onlyRead,
   }

@@ -24,6 +24,7 @@ export interface Abilities {
   readonly readsFiles: boolean
   readonly findsFiles: boolean
   readonly showsStatus: boolean
+  readonly runsCommands: boolean
   /** Address of the reference page, or null. */
   readonly reference: string | null
   readonly pauseMs: number
@@ -49,6 +50,7 @@ export function abilitiesOf({ capabilities, initializationOptions }: InitializeP
     readsFiles: said.readsFiles === true,
     findsFiles: said.findsFiles === true,
     showsStatus: said.showsStatus === true,
+    runsCommands: said.runsCommands === true,
     reference: typeof said.reference === 'string' ? said.reference : null,
     pauseMs: typeof said.pauseMs === 'number' && said.pauseMs >= 0 ? said.pauseMs : PAUSE_MS,
     onlyRead: new Set(Array.isArray(said.onlyRead) ? said.onlyRead.map(String).map(canonical) : []),

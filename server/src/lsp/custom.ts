@@ -14,6 +14,8 @@ export interface Introduction {
   readonly findsFiles?: boolean
   /** It wants `floorscribe/status`. */
   readonly showsStatus?: boolean
+  /** It has the commands that are named here. */
+  readonly runsCommands?: boolean
   /** Where the reference page is; a code's heading is looked for behind its '#'. */
   readonly reference?: string
   /** From the last key to the count, in milliseconds. */
@@ -122,6 +124,6 @@ export interface PlacesToRename {
 }
 
 /** Command of the client: shows the plan of the job of a file, given as [uri]. */
-export const SHOW_PLAN = 'floorscribe.showPlan'
+export const SHOW_PLAN = 'floorscribe.showPlan' as const
 /** Command of the client: goes to a place, given as [Location]. */
-export const GO_TO = 'floorscribe.goTo'
+export const GO_TO = 'floorscribe.goTo' as const

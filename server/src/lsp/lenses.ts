@@ -28,13 +28,16 @@ function titleOf({ text }: Lens): string {
   return text.replaceAll('$(', '$ (')
 }
 
-function commandOf({ uri, job }: Seen, { does }: Lens): { command: string; arguments?: unknown[] } {
-  switch (does?.kind) {
+/** Without a command the line is only read: so it is where the editor has none of ours. */
+function commandOf(
+  { uri, job, session }: Seen,
+  { does }: Lens,
+): { readonly command: string; readonly arguments?: unknown[] } {
+  if (does === null || !session.abilities.runsCommands) return { command: '' }
+  switch (does.kind) {
     case 'preview':
       return { command: SHOW_PLAN, arguments: [uri] }
     case 'go':
       return { command: GO_TO, arguments: [locationOf(job, does.to)] }
-    case undefined:
-      return { command: '' }
   }
 }
