@@ -3,6 +3,7 @@ import { visible } from '../../server/src/report/visible.ts'
 import type { Camera } from './camera.ts'
 import type { Drawing } from './drawing.ts'
 import type { Frame } from './frame.ts'
+import { kinOf } from './kin.ts'
 import type { Marks } from './marks.ts'
 import { titleOf } from './title-of.ts'
 import { isAt, isStep, LEVELS, type Level, nextTo, type Step } from './walk.ts'
@@ -33,6 +34,7 @@ export class Hand {
   private readonly choose: HandParts['choose']
   /** The shape that the arrow keys were on last. */
   private at: string | null = null
+  private pointed: string | null = null
 
   constructor({ frame, drawing, camera, marks, laid, choose }: HandParts) {
     this.frame = frame
@@ -48,16 +50,21 @@ export class Hand {
     this.say('')
     const { plan } = frame
     plan.addEventListener('click', (event) => this.click(event))
-    plan.addEventListener('pointermove', (event) => this.say(this.titleAt(event)))
-    plan.addEventListener('pointerleave', () => this.say(''))
+    plan.addEventListener('pointermove', (event) => this.point(idOf(event.target)))
+    plan.addEventListener('pointerleave', () => this.point(null))
     plan.addEventListener('keydown', (event) => this.key(event))
     plan.addEventListener('focusin', () =>
       this.marks.set('focused', this.at === null ? [] : [this.at]),
     )
-    plan.addEventListener('focusout', () => this.marks.set('focused', []))
+    plan.addEventListener('focusout', () => this.unmark())
     frame.nearer.onclick = () => camera.nearer()
     frame.further.onclick = () => camera.further()
     frame.fit.onclick = () => camera.fit()
+  }
+
+  private unmark(): void {
+    this.marks.set('focused', [])
+    this.marks.set('kin', [])
   }
 
   private click(event: MouseEvent): void {
@@ -65,10 +72,13 @@ export class Hand {
     if (id !== null) this.choose(id)
   }
 
-  private titleAt(event: Event): string {
-    const id = idOf(event.target)
+  /** What is pointed at says what it is; of a piece the others from its plank stand out. */
+  private point(id: string | null): void {
+    if (id === this.pointed) return
+    this.pointed = id
     const shape = id === null ? null : this.drawing.shapes.item(id)
-    return shape === null ? '' : titleOf(shape)
+    this.say(shape === null ? '' : titleOf(shape))
+    this.marks.set('kin', shape === null ? [] : kinOf(shape, this.drawing.shapes.items()))
   }
 
   private say(text: string): void {
@@ -157,6 +167,7 @@ export class Hand {
     element.setAttribute('aria-label', visible(titleOf(shape)))
     element.focus({ preventScroll: true })
     this.marks.set('focused', [shape.id])
+    this.marks.set('kin', kinOf(shape, this.drawing.shapes.items()))
     this.camera.reveal(element)
     this.say('')
     return true
@@ -164,7 +175,7 @@ export class Hand {
 
   private leave(): true {
     this.at = null
-    this.marks.set('focused', [])
+    this.unmark()
     this.frame.plan.focus({ preventScroll: true })
     this.say('')
     return true

@@ -1,8 +1,13 @@
 import type { Drawing } from './drawing.ts'
 import { svg } from './elements.ts'
 
-/** Why a shape stands out: the cursor is on its line, it was pointed at in a list, it has the focus. */
-export type Why = 'lit' | 'shown' | 'focused'
+/**
+ * Why a shape stands out: it is cut from the plank of the piece that is pointed at, it was pointed at in
+ * a list, the cursor is on its line, it has the focus.
+ */
+export type Why = 'kin' | 'shown' | 'lit' | 'focused'
+
+const LAST_ON_TOP: readonly Why[] = ['kin', 'shown', 'lit', 'focused']
 
 /** Beyond these the rest of a long list of shapes adds nothing that the eye could follow. */
 const MOST = 400
@@ -25,7 +30,7 @@ export class Marks {
 
   /** Once more, where what they stand for may have changed. */
   draw(): void {
-    const all = (['shown', 'lit', 'focused'] as const).flatMap((why) =>
+    const all = LAST_ON_TOP.flatMap((why) =>
       (this.ids.get(why) ?? []).flatMap((id) => this.copy(id, why)),
     )
     this.layer.replaceChildren(...all)

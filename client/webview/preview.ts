@@ -55,6 +55,8 @@ export class Preview {
     }).listen()
     frame.courses.append(this.courses.root)
     frame.reading.prepend(frame.reading.querySelector('summary') ?? '', this.legend.root)
+    for (const list of [frame.told, this.courses.root])
+      list.addEventListener('focusout', () => this.marks.set('shown', []))
     frame.save.onclick = () => host.send({ type: 'export' })
     this.state('measuring')
   }

@@ -218,6 +218,24 @@ describe('from the drawing to the text and back', () => {
     expect(await focused()).toBe('BODY')
   })
 
+  test('the drawing follows the cursor only while the text has the focus', async () => {
+    const stage = await shown()
+    await stage.page.locator('.plan').focus()
+    for (let press = 0; press < 8; press++) await stage.page.keyboard.press('+')
+    const near = await transformOf(stage)
+    const lit = async (id: string) => {
+      await stage.say({ type: 'cursor', ids: [id] })
+      await expect.poll(() => stage.page.locator('.marks .lit').count()).toBe(1)
+    }
+    await lit('den: wall 0')
+    expect(await transformOf(stage)).toBe(near)
+    await stage.page.evaluate(() => {
+      document.hasFocus = () => false
+    })
+    await lit('den: wall 0')
+    await expect.poll(() => transformOf(stage)).not.toBe(near)
+  })
+
   test('a lit shape stays lit, and where it is now, after a change', async () => {
     const stage = await shown()
     await stage.say({ type: 'cursor', ids: ['den: wall 0'] })
@@ -239,6 +257,10 @@ describe('from the drawing to the text and back', () => {
     await stage.page.locator(`[data-id="${id}"] path`).hover()
     const said = await stage.page.locator('.said').textContent()
     for (const part of [size, `from plank ${plank}`, offcut]) expect(said).toContain(part)
+    const kin = pieces.filter((one) => one.plank === plank && one.id !== id)
+    expect(await stage.page.locator('.marks .kin').count()).toBe(kin.length)
+    await stage.page.locator('h1').hover()
+    await expect.poll(() => stage.page.locator('.marks .kin').count()).toBe(0)
   })
 
   test('the drawing is asked for as a file', async () => {
@@ -251,5 +273,7 @@ describe('from the drawing to the text and back', () => {
     const stage = await shown()
     await stage.page.getByRole('button', { name: /narrowest rip/ }).click()
     expect(await stage.page.locator('.marks .shown.piece').count()).toBe(1)
+    await stage.page.keyboard.press('Tab')
+    expect(await stage.page.locator('.marks .shown').count()).toBe(0)
   })
 })
