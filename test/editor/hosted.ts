@@ -45,12 +45,15 @@ export async function startHosted(): Promise<Hosted> {
     ],
     { stdio: ['ignore', 'pipe', 'pipe'], detached: process.platform !== 'win32' },
   )
+  const end = () => stop(server)
+  process.once('exit', end)
   await listening(server)
   return {
     port,
     address: (open) => addressOf(port, open),
     stop: () => {
-      stop(server)
+      process.off('exit', end)
+      end()
       rmSync(data, { recursive: true, force: true, maxRetries: 5 })
     },
   }

@@ -32,10 +32,8 @@ function openInWindow(command: string): void {
 
 async function openInBrowser(): Promise<void> {
   const hosted = await startHosted()
-  process.once('SIGINT', () => {
-    hosted.stop()
-    process.exit(0)
-  })
+  // Its server ends with this process.
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.once(signal, () => process.exit(0))
   console.log('floorscribe: VS Code runs here until Ctrl+C. Open this address in a browser:\n')
   console.log(`  ${hosted.address({ folder: dirname(file), file })}\n`)
 }
