@@ -244,6 +244,29 @@ describe('text and drawing', () => {
     expect(ids.filter((id) => /piece/.test(id))).toEqual([])
   })
 
+  test('a doorway lights up from its lines in both rooms', () => {
+    const rooms = (line: string) => `floorscribe 1
+job two
+units feet-inches
+walls 4 1/2" thick
+room a
+  north 10'
+  east 8'
+    door 30", 2' from left, to b
+  south 10'
+  west 8'
+room b
+  north 10'
+  east 8'
+  south 10'
+  west 8'
+    ${line}
+`
+    const both = view(rooms(`do‹|›or 30", 3' 6" from left, to a`))
+    const there = previewOf(both.view, null)
+    expect(shapesAt(there, 'job.floor', both.cursor)).toEqual(['opening a: a to b'])
+  })
+
   test('another file lights nothing', () => {
     expect(shapesAt(shown, 'products.floor', marked.cursor)).toEqual([])
   })

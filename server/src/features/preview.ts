@@ -1,5 +1,6 @@
 import type { Span } from '../facts/span.ts'
-import type { Compiled } from '../report/compiled.ts'
+import type { Compiled, Measured } from '../report/compiled.ts'
+import { openingId } from '../report/drawing/openings.ts'
 import { laidShapes, planScene } from '../report/plan-scene.ts'
 import type { Scene, Shape } from '../report/scene.ts'
 import { subjectOf } from '../report/subject-of.ts'
@@ -18,6 +19,8 @@ export interface Preview {
   readonly picture: Picture
   /** What each shape was drawn from, by its id; shapes that no text stands for are not in it. */
   readonly places: ReadonlyMap<string, Span>
+  /** For a doorway that is read from both its sides, the line in the room beyond. */
+  readonly beyond: ReadonlyMap<string, Span>
 }
 
 /**
@@ -48,6 +51,7 @@ function whileCounting(view: View, last: Preview | null): Preview {
       strip: stripOf(view, scene.shapes, kept?.picture.strip ?? []),
     },
     places: placesOf(scene.shapes, kept?.places),
+    beyond: linesBeyond(measured),
   }
 }
 
@@ -64,6 +68,7 @@ function onceCounted(view: View, counted: Compiled): Preview {
       strip: stripOf(view, scene.shapes, []),
     },
     places: placesOf(scene.shapes),
+    beyond: linesBeyond(counted),
   }
 }
 
@@ -101,26 +106,28 @@ function placesOf(
   )
 }
 
+function linesBeyond({ survey }: Measured): ReadonlyMap<string, Span> {
+  return new Map(
+    survey.doorways.flatMap((doorway) =>
+      doorway.other === null ? [] : [[openingId(doorway), doorway.other.span] as const],
+    ),
+  )
+}
+
 /**
  * Shapes that a stretch of a file stands for: a cursor's place, or its whole line. Both ends count. Of a
  * floor it is the working line and the ends, not every piece.
  */
 export function shapesAt(
-  { picture, places }: Preview,
+  { picture, places, beyond }: Preview,
   file: string,
   from: number,
   to = from,
 ): readonly string[] {
-  const isMeant = ({ id, kind }: Shape): boolean => {
-    const span = places.get(id)
-    return (
-      kind !== 'piece' &&
-      span !== undefined &&
-      span.file === file &&
-      span.start <= to &&
-      from <= span.end
-    )
-  }
+  const isThere = (span: Span | undefined): boolean =>
+    span !== undefined && span.file === file && span.start <= to && from <= span.end
+  const isMeant = ({ id, kind }: Shape): boolean =>
+    kind !== 'piece' && (isThere(places.get(id)) || isThere(beyond.get(id)))
   return picture.scene.shapes.flatMap((shape) => (isMeant(shape) ? [shape.id] : []))
 }
 

@@ -52,13 +52,18 @@ export function surroundingsOf(
   }
 }
 
+/** What an opening is called in a scene. */
+export function openingId({ room, label }: Pick<Doorway, 'room' | 'label'>): string {
+  return `opening ${room}: ${label}`
+}
+
 /** An opening as it is drawn: jambs always, then a leaf, a slider or the head of a cased opening. */
 export function openingShape(doorway: Doorway, around: Surroundings): OpeningShape {
   const [a, b] = doorway.near
   const [c, d] = doorway.far
   return {
     kind: 'opening',
-    id: `opening ${doorway.room}: ${doorway.label}`,
+    id: openingId(doorway),
     span: doorway.opening.span,
     of: doorway.kind,
     throat: throatOf(doorway),
