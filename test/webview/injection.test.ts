@@ -47,7 +47,7 @@ function jobNamed(name: string): string {
 
 /** What the page may be made of. */
 const OURS = new Set(
-  'html head meta title link body script header main section div h1 h2 p ul ol li button span strong select option details summary dl dt dd svg g defs pattern path rect circle text'.split(
+  'html head meta title link body script header main section div h1 h2 p ul ol li button label span strong select option details summary dl dt dd svg g defs pattern path rect circle text'.split(
     ' ',
   ),
 )
