@@ -1,3 +1,4 @@
+import { uinteger } from 'vscode-languageserver-protocol'
 import { placeOf, shapesAt } from '../features/preview.ts'
 import { canonical } from './addresses.ts'
 import {
@@ -31,11 +32,15 @@ async function follow({ jobs, preview }: Session, { uri }: FollowPreview): Promi
   return null
 }
 
+/** Those of the cursor's whole line. */
 async function shapes({ preview }: Session, { uri, position }: ShapesAt): Promise<Shapes> {
   const shown = await preview.now()
   const view = shown?.job.view(canonical(uri)) ?? null
   if (shown === null || view === null) return { ids: [] }
-  return { ids: shapesAt(shown.preview, view.file, placesIn(view.tree).offset(position)) }
+  const { offset } = placesIn(view.tree)
+  const start = offset({ ...position, character: 0 })
+  const end = offset({ ...position, character: uinteger.MAX_VALUE })
+  return { ids: shapesAt(shown.preview, view.file, start, end) }
 }
 
 async function place({ preview }: Session, { id }: PlaceOf): Promise<Place> {
