@@ -10,8 +10,13 @@ const collect = runInNewContext('gc') as () => void
  */
 export function work(run: () => unknown): number {
   collect()
-  const before = process.threadCpuUsage()
+  const before = now()
   run()
-  const { user, system } = process.threadCpuUsage(before)
+  return now() - before
+}
+
+/** Milliseconds that this thread has worked so far. */
+export function now(): number {
+  const { user, system } = process.threadCpuUsage()
   return (user + system) / 1000
 }
