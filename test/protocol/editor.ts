@@ -59,6 +59,7 @@ export class Editor {
     this.server = server
     this.#options = options
     server.onFrame((frame) => this.#take(frame))
+    server.ended.then((code) => this.#end(code))
   }
 
   /** An editor whose server has not been greeted yet. */
@@ -171,6 +172,13 @@ export class Editor {
     else if (method !== undefined) this.#told.push(frame)
     else if (id !== undefined) this.#settle(id, frame)
     for (const go of this.#listeners.splice(0)) go()
+  }
+
+  /** Whoever waits for an answer waits for nothing now. */
+  #end(code: number | string): void {
+    const died = new Error(`the server ended (${code}): ${this.server.errors.join('')}`)
+    for (const { reject } of this.#waiting.values()) reject(died)
+    this.#waiting.clear()
   }
 
   #settle(id: number, { result, error }: Frame): void {

@@ -7,7 +7,7 @@ import type { TextDocument } from 'vscode-languageserver-textdocument'
 import type { View } from '../features/view.ts'
 import { canonical } from './addresses.ts'
 import type { OpenJob } from './open-job.ts'
-import { type Places, placesOf } from './ranges.ts'
+import { type Places, placesOf } from './places.ts'
 import type { Session } from './session.ts'
 
 /** An open file as an answer sees it. */

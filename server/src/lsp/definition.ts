@@ -7,7 +7,7 @@ import {
 import { definition as definitionAt } from '../features/definition.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
-import { locationOf } from './ranges.ts'
+import { locationOf } from './locations.ts'
 
 export const definition: Feature = {
   listen(session) {

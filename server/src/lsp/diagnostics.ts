@@ -7,7 +7,7 @@ import {
 import type { Message, Weight } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
 import type { Abilities } from './abilities.ts'
-import type { Places } from './ranges.ts'
+import type { Places } from './places.ts'
 
 /** More than this is no list that anybody reads; editors grow slow on it. */
 export const MOST = 1000

@@ -10,7 +10,7 @@ import { formatFile, formatRange, formatTyped } from '../features/format-lines.t
 import type { Edit } from '../features/view.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
-import type { Places } from './ranges.ts'
+import type { Places } from './places.ts'
 
 /** Only lines that are not in the canonical form are touched, and never the one that is being typed. */
 export const formatting: Feature = {

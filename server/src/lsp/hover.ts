@@ -8,8 +8,8 @@ import type { HoverPart, Step } from '../features/hover/parts.ts'
 import { hover as hoverAt } from '../features/hover.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
+import { locationOf } from './locations.ts'
 import { escaped, link } from './markdown.ts'
-import { locationOf } from './ranges.ts'
 
 /** Any number explains itself down to the readings; each of those is a link to its line. */
 export const hover: Feature = {

@@ -5,7 +5,7 @@ import { canonical } from './addresses.ts'
 import { answering, type Seen } from './answering.ts'
 import { GO_TO, SHOW_PLAN } from './custom.ts'
 import type { Feature } from './feature.ts'
-import { locationOf } from './ranges.ts'
+import { locationOf } from './locations.ts'
 
 /** Answered when the counts are there, like hints. */
 export const lenses: Feature = {

@@ -2,8 +2,10 @@ import { type Compiled, compiling, type Measured, newKept, type Progress } from 
 import type { Message } from '../facts/message.ts'
 import type { View } from '../features/view.ts'
 import { includesOf } from '../job/includes.ts'
+import type { Tree } from '../language/tree.ts'
 import { below, folderOf, nameOf, pathBelow } from './addresses.ts'
 import { JobTexts, type Sources } from './job-texts.ts'
+import { type Places, placesIn, placesOf } from './places.ts'
 import type { Schedule, Steps } from './schedule.ts'
 import { type Milestone, Waiting } from './waiting.ts'
 
@@ -91,6 +93,12 @@ export class OpenJob implements Steps {
   uriOf(file: string): string {
     const address = this.addressOf(file)
     return this.#sources.documents.get(address)?.uri ?? address
+  }
+
+  /** Of one of its files; an open document knows its lines already. */
+  placesIn(tree: Tree): Places {
+    const document = this.#sources.documents.get(this.addressOf(tree.file))
+    return document?.getText() === tree.text ? placesOf(document) : placesIn(tree)
   }
 
   /** Whether the job names this file, as far as it is known. */

@@ -12,7 +12,8 @@ import {
   type ShapesAt,
 } from './custom.ts'
 import type { Feature } from './feature.ts'
-import { locationOf, placesIn } from './ranges.ts'
+import { locationOf } from './locations.ts'
+import { placesIn } from './places.ts'
 import type { Session } from './session.ts'
 
 /** The page beside the text, and the ways between the two. */

@@ -10,8 +10,9 @@ import type { Abilities } from './abilities.ts'
 import { diagnosticOf, heaviest, MOST } from './diagnostics.ts'
 import type { Documents } from './documents.ts'
 import { carried, type Late, lateIn } from './late-messages.ts'
+import { locationOf } from './locations.ts'
 import type { OpenJob } from './open-job.ts'
-import { locationOf, placesIn } from './ranges.ts'
+import { placesIn } from './places.ts'
 import { isSameSaid, isShown, type SentDiagnostics } from './sent-diagnostics.ts'
 
 const NOTHING: SentDiagnostics = { diagnostics: [], text: null }
@@ -74,7 +75,7 @@ export class Publisher {
     return new Map(
       trees.map((tree) => {
         const messages = heaviest(byFile.get(tree.file) ?? [])
-        const places = placesIn(tree)
+        const places = job.placesIn(tree)
         const locate = (span: Span) => locationOf(job, span)
         const list = messages.map((one) => diagnosticOf(one, places, locate, this.#abilities))
         return [job.addressOf(tree.file), list]

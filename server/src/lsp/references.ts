@@ -12,7 +12,7 @@ import { references as referencesAt } from '../features/references.ts'
 import { canonical } from './addresses.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
-import { locationOf } from './ranges.ts'
+import { locationOf } from './locations.ts'
 
 /** Where a thing is named: in the file, and in every job that the file is part of. */
 export const references: Feature = {

@@ -17,7 +17,7 @@ import {
 import { answering, type Seen, textMovedOn } from './answering.ts'
 import { type PlacesToRename, RENAME_PLACES, type RenamePlaces } from './custom.ts'
 import type { Feature } from './feature.ts'
-import { placesIn } from './ranges.ts'
+import { placesIn } from './places.ts'
 import { type FileEdit, workspaceEdit } from './workspace-edit.ts'
 
 /** A name is changed in all jobs that use it, or in none; the editor shows the sentence why not. */

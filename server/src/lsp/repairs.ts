@@ -8,7 +8,7 @@ import {
 import { type Repair, repairs as repairsFor } from '../features/repairs.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
-import { locationOf } from './ranges.ts'
+import { locationOf } from './locations.ts'
 import { workspaceEdit } from './workspace-edit.ts'
 
 /** What may be done about the messages at a place. */

@@ -7,7 +7,7 @@ import {
 import { type OutlineItem, type OutlineKind, outlineOf } from '../features/outline.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
-import type { Places } from './ranges.ts'
+import type { Places } from './places.ts'
 
 export const symbols: Feature = {
   listen(session) {

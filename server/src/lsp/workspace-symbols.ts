@@ -11,7 +11,7 @@ import {
   workspaceNames,
 } from '../features/workspace-names.ts'
 import type { Feature } from './feature.ts'
-import { placesIn } from './ranges.ts'
+import { placesIn } from './places.ts'
 import type { Session } from './session.ts'
 import { SYMBOL_KINDS } from './symbols.ts'
 

@@ -1,8 +1,6 @@
-import type { Location, Position, Range } from 'vscode-languageserver-protocol'
+import type { Position, Range } from 'vscode-languageserver-protocol'
 import { TextDocument } from 'vscode-languageserver-textdocument'
-import type { Span } from '../facts/span.ts'
 import type { Tree } from '../language/tree.ts'
-import type { OpenJob } from './open-job.ts'
 
 /** Between places in a text and places in a document. Offsets past an end mean that end. */
 export interface Places {
@@ -27,11 +25,4 @@ export function placesOf(document: TextDocument): Places {
     position,
     range: ({ start, end }) => ({ start: position(start), end: position(end) }),
   }
-}
-
-/** A span of any file that a job reaches, or null where it reaches none of that name. */
-export function locationOf(job: OpenJob, { file, start, end }: Span): Location | null {
-  const tree = job.measured?.trees.find((one) => one.file === file)
-  if (tree === undefined) return null
-  return { uri: job.uriOf(file), range: placesIn(tree).range({ start, end }) }
 }
