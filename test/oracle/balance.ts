@@ -69,7 +69,10 @@ const faces = (side: Side): boolean => less(side.to, side.from).x.n > 0n && isLe
 
 const ALONG = point(1n, 0n)
 
-/** How the width is shared between first and last course, with so many full ones between them. */
+/**
+ * How the width is shared between first and last course, with so many full ones between them; a single
+ * course is taken for a full one, which reaches over the wall that it faces.
+ */
 export interface Balance {
   readonly full: bigint
   readonly first: Ratio
@@ -81,7 +84,7 @@ export function balanceOf(clear: Ratio, varies: Ratio, { width, narrowestRip }: 
   const whole = floor(over(clear, plank))
   const rest = minus(clear, ratio(whole * width))
   if (rest.n === 0n) return { full: whole - 2n, first: plank, last: plank }
-  if (whole === 0n) return { full: 0n, first: clear, last: clear }
+  if (whole === 0n) return { full: 0n, first: plank, last: plank }
   const shared = plus(plank, rest)
   const wished = larger(half(shared), plus(ratio(narrowestRip), varies))
   const most = larger(minus(shared, ratio(narrowestRip)), half(shared))

@@ -18,8 +18,8 @@ export function readingOf(phrase: string, bare: Bare): Reading | null {
   const [, about, said = '', within] =
     /^(about )?(.*?)\??(?: within (.*))?$/i.exec(phrase.trim()) ?? []
   const length = readLength(said, bare)
-  if (length === null) return null
   const worth = within === undefined ? null : readLength(within, bare)
+  if (length === null || (within !== undefined && worth === null)) return null
   return { length, isAbout: about !== undefined, within: worth }
 }
 

@@ -32,7 +32,9 @@ export function compiled(files: ReadonlyMap<string, string>, root: string): Comp
     return nameKey(head) === floor
   }
   const quantitiesOf = (all: readonly Quantity[]) =>
-    all.map(({ key, room, unit, value }) => ({ key, room, unit, value }))
+    all.map(({ key, room, unit, value }) => {
+      return { key, room: room === null ? null : nameKey(room), unit, value }
+    })
   return {
     rooms: survey.rooms.map(({ room, corners, closing }) => ({
       room: room.name.key,
@@ -40,9 +42,15 @@ export function compiled(files: ReadonlyMap<string, string>, root: string): Comp
       closing,
     })),
     hasErrors: messages.some(({ weight }) => weight === 'error'),
-    floors: floors.flatMap(({ published }) => published ?? []),
-    quantities: new Map(takeoff.floors.map((one) => [one.floor, quantitiesOf(one.quantities)])),
-    orders: new Map(takeoff.products.map((one) => [one.product, quantitiesOf(one.quantities)])),
+    floors: floors.flatMap(({ published }) =>
+      published === null ? [] : [{ ...published, floor: nameKey(published.floor) }],
+    ),
+    quantities: new Map(
+      takeoff.floors.map((one) => [nameKey(one.floor), quantitiesOf(one.quantities)]),
+    ),
+    orders: new Map(
+      takeoff.products.map((one) => [nameKey(one.product), quantitiesOf(one.quantities)]),
+    ),
     isLineMoved: (floor) =>
       messages.some(
         ({ code, span }) => code === 'line-moved' && span !== null && isAt(floor, span),

@@ -1,6 +1,7 @@
 import type { House } from './house.ts'
 import type { Floor } from './job.ts'
 import type { Side } from './patch.ts'
+import { pairOf } from './phrases.ts'
 import { cross, dot, length, less, type Point, point } from './point.ts'
 import { compare, minus, over, type Ratio, ratio, size, sum, times, ZERO } from './ratio.ts'
 import { WAYS, wallNamed } from './read-room.ts'
@@ -90,7 +91,7 @@ function alongOf({ rooms }: House, { running, rooms: laid }: Floor, rim: readonl
   if (running === 'north-south') return point(0n, 1n)
   if (running === 'north-east') return point(1n, 1n)
   if (running === 'north-west') return point(-1n, 1n)
-  const [, wall = '', of = ''] = /^along (.*) of (.*)$/.exec(running ?? '') ?? []
+  const [wall = '', of = ''] = pairOf((running ?? '').replace(/^along /, ''), 'of') ?? []
   const room = rooms.find(({ shape }) => shape.room.key === of)
   const place = room ? wallNamed(room.shape.room.walls, wall) : null
   if (room && place !== null) {
