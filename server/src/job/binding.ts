@@ -14,6 +14,8 @@ import { type MessageList, openMessageList } from './message-list.ts'
 export interface Binding extends Pick<MessageList, 'say' | 'sayOnce' | 'hush'> {
   /** "line 12", or "line 12 of hall.floor" when that is another file than the message's. */
   readonly place: (span: Span, from: Span) => string
+  /** What lengths are said in. */
+  readonly units: UnitStyle
   readonly length: (nm: Nm) => string
   /** A sentence whose sample lengths are written in feet and inches, as this job writes lengths. */
   readonly samples: (text: string) => string
@@ -71,6 +73,7 @@ export function openBinding(
     sayOnce,
     hush,
     place,
+    units,
     length: (nm) => printLength(nm, units),
     samples: (said) => samplesIn(said, units),
     text,

@@ -82,9 +82,21 @@ export function noting<Now>(
   const binding = of(now)
   const ask = <T>(question: (binding: Binding) => T): T =>
     notes.ask(now, (then) => question(of(then)))
+  let isAsked = false
+  const askUnits = () => {
+    if (!isAsked) ask((then) => then.units)
+    isAsked = true
+  }
   return {
-    length: (nm) => ask((then) => then.length(nm)),
-    samples: (text) => ask((then) => then.samples(text)),
+    units: binding.units,
+    length: (nm) => {
+      askUnits()
+      return binding.length(nm)
+    },
+    samples: (text) => {
+      askUnits()
+      return binding.samples(text)
+    },
     say: (message) => notes.step(now, (then) => of(then).say(message)),
     sayOnce: (key, span, make) => {
       let made: ReturnType<typeof make> | null = null
