@@ -184,6 +184,19 @@ describe('a file without a job line', () => {
     expect(said).toEqual(['word-unknown'])
   })
 
+  test('opened when its job is done shows how that stands', async () => {
+    put({ 'shop/larch.floor': PRODUCT })
+    await open()
+    editor.openFile(uri('job.floor'), PART)
+    await codes('job.floor')
+    editor.openFile(uri('shop/larch.floor'), PRODUCT)
+    const { text } = await editor.until<{ uri: string; text: string }>(
+      'floorscribe/status',
+      (one) => one.uri === uri('shop/larch.floor') && one.text.includes('boxes'),
+    )
+    expect(text).toMatch(/^larch \d+ boxes/)
+  })
+
   test('goes over to the job that begins to include it, and back', async () => {
     await open()
     editor.openFile(uri('job.floor'), PART.replace('include shop/larch.floor', ''))

@@ -4,6 +4,13 @@ import { type JobEvents, OpenJob } from './open-job.ts'
 import type { Schedule } from './schedule.ts'
 import type { Workspace } from './workspace.ts'
 
+/** What is told of jobs beyond how far each has come. */
+export interface JobsEvents extends JobEvents {
+  /** A file that is open turned out to be one of its own; it may be done by then. */
+  joined(job: OpenJob): void
+  closed(job: OpenJob): void
+}
+
 /**
  * The jobs that are worked on: of each open root, of each root that includes an open file, and of each
  * open file that nobody includes.
@@ -12,7 +19,7 @@ export class Jobs {
   readonly #sources: Sources
   readonly #schedule: Schedule
   readonly #workspace: Workspace
-  readonly #events: JobEvents & { closed(job: OpenJob): void }
+  readonly #events: JobsEvents
   readonly #jobs = new Map<string, OpenJob>()
   /** The roots of each open file; while they are looked for, the promise alone. */
   readonly #owners = new Map<string, { readonly roots: readonly string[]; readonly seen: string }>()
@@ -20,12 +27,7 @@ export class Jobs {
   readonly #reach = new Map<OpenJob, ReadonlyMap<string, boolean>>()
   readonly #looking = new Map<string, Promise<void>>()
 
-  constructor(
-    sources: Sources,
-    schedule: Schedule,
-    workspace: Workspace,
-    events: JobEvents & { closed(job: OpenJob): void },
-  ) {
+  constructor(sources: Sources, schedule: Schedule, workspace: Workspace, events: JobsEvents) {
     this.#sources = sources
     this.#schedule = schedule
     this.#workspace = workspace
@@ -35,6 +37,15 @@ export class Jobs {
   /** The jobs that an open file is part of, its own first; none for a file that is not open. */
   async of(uri: string): Promise<readonly OpenJob[]> {
     while (this.#looking.has(uri)) await this.#looking.get(uri)
+    return this.#ofNow(uri)
+  }
+
+  /** The job that an open file is looked at in, as far as that is known now. */
+  firstOf(uri: string): OpenJob | undefined {
+    return this.#ofNow(uri)[0]
+  }
+
+  #ofNow(uri: string): readonly OpenJob[] {
     const roots = this.#owners.get(uri)?.roots ?? []
     return roots.flatMap((root) => this.#jobs.get(root) ?? [])
   }
@@ -90,6 +101,8 @@ export class Jobs {
     this.#owners.set(uri, { roots: roots.length > 0 ? roots : [uri], seen })
     for (const root of this.#owners.get(uri)!.roots) this.#start(root)
     this.#clear()
+    const job = this.firstOf(uri)
+    if (job !== undefined && job.measured !== null) this.#events.joined(job)
   }
 
   /** A root that is never counted, or was measured and does not reach the file after all. */

@@ -51,12 +51,17 @@ export function openSession(
   const schedule = new Schedule(surroundings)
   const publisher = new Publisher(connection, documents, abilities)
   const preview = new PreviewFollower(connection, schedule, documents)
+  const joined = (job: OpenJob) => {
+    preview.moved(job)
+    const isFor = (uri: string) => jobs.firstOf(uri) === job
+    if (abilities.showsStatus) tellStatus(connection, documents, job, isFor)
+  }
   const moved = (job: OpenJob) => {
     publisher.show(job)
-    preview.moved(job)
-    if (abilities.showsStatus) tellStatus(connection, documents, job)
+    joined(job)
   }
   const jobs: Jobs = new Jobs(sources, schedule, workspace, {
+    joined,
     measured: moved,
     counted: (job: OpenJob) => {
       moved(job)

@@ -4,22 +4,22 @@ import { STATUS, type StatusSent } from './custom.ts'
 import type { Documents } from './documents.ts'
 import type { OpenJob } from './open-job.ts'
 
-/** Tells how the job of each open file stands, whenever it comes a stage further. */
+/** Tells how a job stands, for each open file that it is looked at for, when it came a stage further. */
 export function tellStatus(
   connection: ProtocolConnection,
   documents: Documents,
   job: OpenJob,
+  isFor: (uri: string) => boolean,
 ): void {
-  for (const key of documents.uris) {
-    const view = job.view(key)
+  const views = documents.uris.filter(isFor).map((uri) => ({ uri, view: job.view(uri) }))
+  const seen = views.find(({ view }) => view !== null)?.view
+  if (seen == null) return
+  // It is a job that stands so: each of its files shows the same.
+  const { state, text, tooltip } = statusOf(seen)
+  for (const { uri, view } of views) {
     if (view === null) continue
-    const { state, text, tooltip } = statusOf(view)
-    const sent: StatusSent = {
-      uri: documents.get(key)!.uri,
-      state,
-      text,
-      tooltip: tooltip.join('\n'),
-    }
+    const own = documents.get(uri)!.uri
+    const sent: StatusSent = { uri: own, state, text, tooltip: tooltip.join('\n') }
     connection.sendNotification(STATUS, sent)
   }
 }
