@@ -174,6 +174,23 @@ describe('a file without a job line', () => {
     expect(toldOf('job.floor')).toContain('name-unknown')
   })
 
+  test('is checked under a job of a folder that comes later', async () => {
+    put({ 'job.floor': PART })
+    const found: string[] = []
+    editor = await Editor.open({
+      introduction: { findsFiles: true },
+      answers: { 'floorscribe/findFiles': () => ({ uris: found.map(uri) }) },
+    })
+    editor.openFile(uri('shop/larch.floor'), PRODUCT)
+    await codes('shop/larch.floor')
+    expect(toldOf('job.floor')).toEqual([])
+    put({ 'job.floor': `${PART}oops\n` })
+    found.push('job.floor')
+    editor.tell('workspace/didChangeWorkspaceFolders', { event: { added: [], removed: [] } })
+    await editor.until<PublishDiagnosticsParams>(PUBLISHED, (one) => one.uri === uri('job.floor'))
+    expect(toldOf('job.floor')).toEqual(['word-unknown'])
+  })
+
   test('is checked under each of several jobs; what they say alike is said once', async () => {
     put({ 'a.floor': PART, 'b.floor': PART })
     await open(['a.floor', 'b.floor', 'shop/larch.floor'])

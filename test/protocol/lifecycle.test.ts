@@ -1,3 +1,6 @@
+import { fork } from 'node:child_process'
+import { once } from 'node:events'
+import { join } from 'node:path'
 import { afterEach, describe, expect, test } from 'vitest'
 import { ABLE, Editor } from './editor.ts'
 import { JOB, SOUND } from './house.ts'
@@ -100,4 +103,16 @@ test('a whole session leaves nothing but protocol on standard output, and standa
   expect(await editor.close()).toBe(0)
   expect(editor.server.strays).toEqual([])
   expect(editor.server.errors).toEqual([])
+})
+
+test('over the channel of the process that started it, it says the same', async () => {
+  const child = fork(join(import.meta.dirname, '../../dist/server/main.mjs'), ['--node-ipc'])
+  const answer = new Promise((resolve) => child.once('message', resolve))
+  child.send({ jsonrpc: '2.0', id: 1, method: 'initialize', params: { capabilities: {} } })
+  const { result } = (await answer) as { result: unknown }
+  const ended = once(child, 'exit')
+  child.disconnect()
+  expect(await ended).toEqual([0, null])
+  editor = Editor.raw()
+  expect(result).toEqual(await editor.greet())
 })

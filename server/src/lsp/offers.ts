@@ -60,4 +60,5 @@ export const OFFERS: ServerCapabilities = {
   documentFormattingProvider: true,
   documentRangeFormattingProvider: true,
   documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+  workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
 }

@@ -1,6 +1,7 @@
 import {
   DidChangeTextDocumentNotification,
   DidChangeWatchedFilesNotification,
+  DidChangeWorkspaceFoldersNotification,
   DidCloseTextDocumentNotification,
   DidOpenTextDocumentNotification,
   FileChangeType,
@@ -111,6 +112,11 @@ function listen({ connection, abilities, documents, workspace, jobs, known }: Se
   connection.onNotification(DidCloseTextDocumentNotification.type, (said) => documents.close(said))
   connection.onNotification(InitializedNotification.type, () => {
     if (abilities.watchesFiles) watchFiles(connection)
+  })
+  connection.onNotification(DidChangeWorkspaceFoldersNotification.type, () => {
+    known.forget()
+    workspace.foldersChanged()
+    jobs.reread([], abilities.pauseMs)
   })
   connection.onNotification(DidChangeWatchedFilesNotification.type, ({ changes }) => {
     const { gone = [], here = [] } = Object.groupBy(changes, ({ type }) =>

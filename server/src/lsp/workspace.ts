@@ -82,6 +82,12 @@ export class Workspace {
     return (await this.#pick(below, async (uri) => !(await this.#outline(uri)).isRoot)).toSorted()
   }
 
+  /** Folders came or went: what files there are is asked anew when it is next needed. */
+  foldersChanged(): void {
+    this.#listed = null
+    this.#outlines.clear()
+  }
+
   /** Files came, went or changed on the disk. */
   changed(here: readonly string[], gone: readonly string[]): void {
     for (const uri of [...here, ...gone]) this.#outlines.delete(uri)
