@@ -5,10 +5,10 @@ import { heldMegabytes } from '../fuzz/memory.ts'
 import { readExamples } from './examples.ts'
 import { EDITS, firstDifference } from './sequence.ts'
 
-const SEQUENCES = effort(8, 50_000 / EDITS)
+const SEQUENCES = effort(6, 50_000 / EDITS)
 
 /** Counted after the first sequences: until then the engine itself grows. */
-const FIRST = effort(4, 100)
+const FIRST = effort(3, 100)
 
 /** Megabytes that no garbage is. */
 const MOST_GROWN = 5

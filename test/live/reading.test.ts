@@ -8,7 +8,7 @@ import { type Editing, edited } from './edits.ts'
 import { plain } from './plain.ts'
 
 test('a file read again after each edit is the file read afresh', { timeout: 3_600_000 }, () => {
-  for (let seed = 0; seed < effort(20, 2000); seed++) {
+  for (let seed = 0; seed < effort(12, 2000); seed++) {
     const { files, root } = randomJob(seed, seed % 2 === 0 ? 'nasty' : 'realistic')
     const thrown = dice(seed)
     let editing: Editing = { files: new Map([[root, files.get(root)!]]), before: [] }
