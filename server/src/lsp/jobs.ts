@@ -88,7 +88,10 @@ export class Jobs {
     if (this.#looking.has(uri)) return
     const looking = this.#look(uri)
       .catch((error) => this.#events.failed(error))
-      .finally(() => this.#looking.delete(uri))
+      .finally(() => {
+        this.#looking.delete(uri)
+        this.#checkOwner(uri)
+      })
     this.#looking.set(uri, looking)
   }
 
@@ -130,7 +133,12 @@ export class Jobs {
     )
     this.#reach.set(job, new Map(reached))
     this.#events.measured(job)
-    for (const [uri, { seen }] of this.#owners) if (this.#seen(uri) !== seen) this.#assign(uri)
+    for (const uri of this.#owners.keys()) this.#checkOwner(uri)
+  }
+
+  #checkOwner(uri: string): void {
+    const owner = this.#owners.get(uri)
+    if (owner !== undefined && owner.seen !== this.#seen(uri)) this.#assign(uri)
   }
 
   /** What the jobs show of who owns a file: looked for again only when this is another. */

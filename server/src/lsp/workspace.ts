@@ -139,8 +139,11 @@ function relisted(
   return listed
 }
 
+/** The lines in column one that say what a file is: the others need not be read for that. */
+const TELLING = /^\ufeff?(?:job|include)\b[^\r\n]*/gim
+
 function outlineOf(text: string): Outline {
-  const tree = parse('', text)
+  const tree = parse('', (text.match(TELLING) ?? []).join('\n'))
   const includes = tree.blocks.filter(({ word, broken }) => word === 'include' && !broken)
   return { isRead: true, isRoot: isRoot(tree), includes: includes.map((block) => block.text) }
 }
