@@ -38,6 +38,7 @@ describe('typing', () => {
   test.each([
     ['room bunk room', 'indent'],
     ['floor upstairs', 'indent'],
+    ['job Heron Cottage', undefined],
     ['  ', 'outdent'],
     ["  north       12'", undefined],
     ['units inches', undefined],
