@@ -14,7 +14,7 @@ export interface LaidIn {
 }
 
 /** The floor that a room is laid in, and the room's name on its list. */
-interface LaidPlace {
+export interface LaidPlace {
   readonly floor: Name
   readonly room: Name
 }

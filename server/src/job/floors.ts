@@ -2,6 +2,7 @@ import { once } from '../facts/once.ts'
 import type { Block } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import { type FloorsAround, floorOf } from './floor.ts'
+import type { LaidPlace } from './floor-rooms.ts'
 import type { Floor } from './job.ts'
 import { allLines } from './lines.ts'
 import { directory, type Named } from './names.ts'
@@ -33,12 +34,7 @@ export function bindFloors(
     return boundAgain(kept, block, { given, now }, (notes) =>
       notes === null
         ? floorOf(block, name, around, binding)
-        : floorOf(
-            block,
-            name,
-            notedAround(notes, now),
-            noting(notes, now, (then) => then.binding),
-          ),
+        : floorOf(block, name, notedAround(notes, now), noting(notes, now, bindingOf)),
     )
   })
 }
@@ -66,6 +62,15 @@ function meant(key: string, { known, house, laidIn, products }: FloorsAround): r
   return [room ?? other, laidIn.get(key)?.room, products.has(key)]
 }
 
+// Out here they hold on to no run: see the notes.
+
+const bindingOf = ({ binding }: FloorAround): Binding => binding
+
+const nameIt = (key: string) => (now: FloorAround) => now.around.known.named.add(key)
+
+const layIn = (key: string, place: LaidPlace) => (now: FloorAround) =>
+  now.around.laidIn.set(key, place)
+
 /** What a floor does to the job around it is noted; where a name is no room's, it is bound anew. */
 function notedAround(notes: Notes<FloorAround>, now: FloorAround): FloorsAround {
   const { around } = now
@@ -80,12 +85,12 @@ function notedAround(notes: Notes<FloorAround>, now: FloorAround): FloorsAround 
       },
       named: {
         has: (key) => known.named.has(key),
-        add: (key) => notes.step(now, (then) => then.around.known.named.add(key)),
+        add: (key) => notes.step(now, nameIt(key)),
       },
     },
     laidIn: {
       get: (key) => laidIn.get(key),
-      set: (key, place) => notes.step(now, (then) => then.around.laidIn.set(key, place)),
+      set: (key, place) => notes.step(now, layIn(key, place)),
     },
   }
 }

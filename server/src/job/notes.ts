@@ -1,6 +1,8 @@
 import type { Shelf } from '../facts/kept.ts'
+import type { Message } from '../facts/message.ts'
 import { same, sameThings } from '../facts/same.ts'
-import type { Block } from '../language/tree.ts'
+import type { Span } from '../facts/span.ts'
+import type { Block, Entry } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 
 /**
@@ -23,6 +25,11 @@ export class Notes<Now> {
   /** Does what is to be done again whenever the block is taken as it was. */
   step(now: Now, step: (now: Now) => void): void {
     step(now)
+    this.later(step)
+  }
+
+  /** What is done already, to be done again so. */
+  later(step: (now: Now) => void): void {
     this.steps.push(step)
   }
 
@@ -72,19 +79,19 @@ export function boundAgain<Now, T>(
   return value
 }
 
+/** The binding of a run; a function of its own file, so that it holds on to nothing. */
+type Of<Now> = (now: Now) => Binding
+
+/** For a block to which the job around it is the binding alone. */
+export const itself = (now: Binding): Binding => now
+
 /** A binding that notes what is asked of it and said to it; it itself where nothing is noted. */
-export function noting<Now>(
-  notes: Notes<Now> | null,
-  now: Now,
-  of: (now: Now) => Binding,
-): Binding {
+export function noting<Now>(notes: Notes<Now> | null, now: Now, of: Of<Now>): Binding {
   if (notes === null) return of(now)
   const binding = of(now)
-  const ask = <T>(question: (binding: Binding) => T): T =>
-    notes.ask(now, (then) => question(of(then)))
   let isAsked = false
   const askUnits = () => {
-    if (!isAsked) ask((then) => then.units)
+    if (!isAsked) notes.ask(now, unitsNow(of))
     isAsked = true
   }
   return {
@@ -97,26 +104,74 @@ export function noting<Now>(
       askUnits()
       return binding.samples(text)
     },
-    say: (message) => notes.step(now, (then) => of(then).say(message)),
+    say: (message) => notes.step(now, say(of, message)),
     sayOnce: (key, span, make) => {
-      let made: ReturnType<typeof make> | null = null
-      const once = () => {
-        made ??= make()
+      let made: Message | null = null
+      binding.sayOnce(key, span, () => {
+        made = make()
         return made
-      }
-      notes.step(now, (then) => of(then).sayOnce(key, span, once))
-      // Said here already of another block: what would be said of this one is not known.
+      })
+      // Said already of another block: what would be said of this one is not known.
       if (made === null) notes.spoil()
+      else notes.later(sayOnce(of, key, span, made))
     },
-    hush: (key) => notes.step(now, (then) => of(then).hush(key)),
-    place: (span, from) => ask((then) => then.place(span, from)),
-    text: (span) => ask((then) => then.text(span)),
-    tape: (file) => ask((then) => then.tape(file)),
-    isWrong: (entry) => entry.broken && ask((then) => then.isWrong(entry)),
-    mayBeUnread: (kind) => ask((then) => then.mayBeUnread(kind)),
+    hush: (key) => notes.step(now, hush(of, key)),
+    place: (span, from) => notes.ask(now, placeNow(of, span, from)),
+    text: (span) => notes.ask(now, textNow(of, span)),
+    tape: (file) => notes.ask(now, tapeNow(of, file)),
+    isWrong: (entry) => entry.broken && notes.ask(now, isWrongNow(of, entry)),
+    mayBeUnread: (kind) => notes.ask(now, mayBeUnreadNow(of, kind)),
     nearest: (name, known) => {
       notes.spoil()
       return binding.nearest(name, known)
     },
   }
 }
+
+// What is noted is made out here and not where it is noted: there it would hold on to the job of its own
+// run, and so keep a whole version in memory for each block.
+
+const say =
+  <Now>(of: Of<Now>, message: Message) =>
+  (now: Now): void =>
+    of(now).say(message)
+
+const sayOnce =
+  <Now>(of: Of<Now>, key: string, span: Span, message: Message) =>
+  (now: Now): void =>
+    of(now).sayOnce(key, span, () => message)
+
+const hush =
+  <Now>(of: Of<Now>, key: string) =>
+  (now: Now): void =>
+    of(now).hush(key)
+
+const unitsNow =
+  <Now>(of: Of<Now>) =>
+  (now: Now) =>
+    of(now).units
+
+const placeNow =
+  <Now>(of: Of<Now>, span: Span, from: Span) =>
+  (now: Now) =>
+    of(now).place(span, from)
+
+const textNow =
+  <Now>(of: Of<Now>, span: Span) =>
+  (now: Now) =>
+    of(now).text(span)
+
+const tapeNow =
+  <Now>(of: Of<Now>, file: string) =>
+  (now: Now) =>
+    of(now).tape(file)
+
+const isWrongNow =
+  <Now>(of: Of<Now>, entry: Entry) =>
+  (now: Now) =>
+    of(now).isWrong(entry)
+
+const mayBeUnreadNow =
+  <Now>(of: Of<Now>, kind: 'room' | 'product') =>
+  (now: Now) =>
+    of(now).mayBeUnread(kind)

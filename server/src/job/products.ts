@@ -3,7 +3,7 @@ import type { Block, Entry, Name } from '../language/tree.ts'
 import type { Binding } from './binding.ts'
 import type { Product } from './job.ts'
 import { directory, type Named } from './names.ts'
-import { type BlocksKept, boundAgain, noting } from './notes.ts'
+import { type BlocksKept, boundAgain, itself, noting } from './notes.ts'
 import { nameOf } from './phrases.ts'
 import { productOf } from './product.ts'
 
@@ -32,12 +32,7 @@ export function bindProducts(
     const before = { given: [isUsed], now: binding }
     return (
       boundAgain(kept, block, before, (notes) =>
-        productOf(
-          block,
-          name,
-          isUsed,
-          noting(notes, binding, (now) => now),
-        ),
+        productOf(block, name, isUsed, noting(notes, binding, itself)),
       ) ?? []
     )
   })

@@ -5,7 +5,7 @@ import { baseAfter, type FileSays, fileSays, NOTHING_SAID, onlyOne } from './fil
 import type { BaseSaid, Room } from './job.ts'
 import { lostNames } from './lost-names.ts'
 import { directory } from './names.ts'
-import { type BlocksKept, boundAgain, type Notes, noting } from './notes.ts'
+import { type BlocksKept, boundAgain, itself, type Notes, noting } from './notes.ts'
 import { type Outline, outlineOf } from './outline.ts'
 import { type Around, roomOf } from './room.ts'
 import {
@@ -55,12 +55,7 @@ export function bindRooms(files: readonly Tree[], binding: Binding, kept?: Rooms
   for (const [key, { block, name, says }] of declared) {
     const before = { given: [says], now: binding }
     const { base, outline } = boundAgain(kept?.outlines, block, before, (notes) =>
-      begun(
-        block,
-        name,
-        says,
-        noting(notes, binding, (now) => now),
-      ),
+      begun(block, name, says, noting(notes, binding, itself)),
     )
     bases.set(key, base)
     outlines.set(key, outline)
@@ -73,11 +68,7 @@ export function bindRooms(files: readonly Tree[], binding: Binding, kept?: Rooms
     const before = { given: [outline, says], now: { binding, known } }
     return boundAgain(kept?.rooms, block, before, (notes) => {
       const around = { thickness: says.thickness, base, ...roomsBeyond(notes, before.now) }
-      return roomOf(
-        outline,
-        around,
-        noting(notes, before.now, (now) => now.binding),
-      )
+      return roomOf(outline, around, noting(notes, before.now, bindingOf))
     })
   })
   const byName = new Map(rooms.map((room) => [room.name.key, room]))
@@ -100,19 +91,32 @@ function roomsBeyond(
   const isThere = (name: Name) => isRoom(known, name)
   const wallsOf = (name: Name) => outlineNamed(known, name)
   if (notes === null) return { isRoom: isThere, outline: wallsOf }
-  const noted =
-    <T>(question: (now: RoomAround, name: Name) => unknown, look: (name: Name) => T) =>
-    (name: Name): T => {
-      if (!isKnown(known, name)) notes.spoil()
-      notes.ask(now, (then) => question(then, name))
-      notes.step(now, (then) => then.known.named.add(name.key))
-      return look(name)
-    }
+  const note = (name: Name, question: (now: RoomAround) => unknown): void => {
+    if (!isKnown(known, name)) notes.spoil()
+    notes.ask(now, question)
+    notes.later(nameIt(name.key))
+  }
   return {
-    isRoom: noted((then, name) => isKnown(then.known, name), isThere),
-    outline: noted((then, { key }) => then.known.outlines.get(key), wallsOf),
+    isRoom: (name) => {
+      note(name, isKnownNow(name))
+      return isThere(name)
+    },
+    outline: (name) => {
+      note(name, outlineNow(name.key))
+      return wallsOf(name)
+    },
   }
 }
+
+// Out here they hold on to no run: see the notes.
+
+const bindingOf = ({ binding }: RoomAround): Binding => binding
+
+const isKnownNow = (name: Name) => (now: RoomAround) => isKnown(now.known, name)
+
+const outlineNow = (key: string) => (now: RoomAround) => now.known.outlines.get(key)
+
+const nameIt = (key: string) => (now: RoomAround) => now.known.named.add(key)
 
 /** A file says for its own rooms what it says; where it is silent the root speaks. */
 function roomBlocks(
