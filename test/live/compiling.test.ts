@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { compile, compiling, newKept } from '../../server/src/compile.ts'
+import { manyRooms } from '../bench/many-rooms.ts'
 import { effort } from '../effort.ts'
 import { heldMegabytes } from '../fuzz/memory.ts'
 import { readExamples } from './examples.ts'
@@ -56,4 +57,21 @@ test('laying pauses more often than once for each line tried, and comes to the s
     if (step.value.kind === 'laying') laying++
   expect(laying).toBeGreaterThan(20)
   expect('missing' in compile(files, root)).toBe(false)
+})
+
+test('one version is in memory, however many blocks were edited one after the other', () => {
+  const { files, root } = manyRooms(1000)
+  const kept = newKept()
+  const lines = files.get(root)!.split('\n')
+  const key = (at: number) => {
+    lines[at] += 'x'
+    const steps = compiling(new Map(files).set(root, lines.join('\n')), root, new Map(), kept)
+    while (!steps.next().done);
+  }
+  const notes = lines.flatMap((line, i) => (line.startsWith('    note') ? [i] : []))
+  for (const at of notes.slice(0, 8)) key(at)
+  const start = heldMegabytes()
+  for (const at of notes.slice(8)) key(at)
+  expect(notes.length).toBeGreaterThan(50)
+  expect(heldMegabytes() - start).toBeLessThan(2)
 })
