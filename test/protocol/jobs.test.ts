@@ -234,6 +234,19 @@ describe('a file without a job line', () => {
     expect(await codes('job.floor')).toContain('name-unknown')
   })
 
+  test('that a job names and cannot take in is looked at by itself, and answers wait for that', async () => {
+    await open()
+    editor.openFile(uri('job.floor'), 'job one\ninclude part.floor\ninclude part.floor\noops\n')
+    const chain = Array.from({ length: 102 }, (_, i) => `deep${i}.floor`)
+    for (const [i, name] of chain.entries())
+      editor.openFile(uri(name), i < 101 ? `include ${chain[i + 1]}\n` : 'oops\n')
+    editor.openFile(uri('root.floor'), `job two\ninclude ${chain[0]}\n`)
+    expect(await codes(chain[101]!)).toEqual(['word-unknown'])
+    const last = { textDocument: { uri: uri(chain[101]!) } }
+    expect(await editor.ask('textDocument/foldingRange', last)).toEqual([])
+    expect(await codes(chain[100]!)).not.toContain('include-circle')
+  })
+
   test('becomes a job with its job line', async () => {
     put({ 'shop/larch.floor': PRODUCT })
     await open()

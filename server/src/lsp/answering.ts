@@ -9,6 +9,7 @@ import { canonical } from './addresses.ts'
 import type { OpenJob } from './open-job.ts'
 import { type Places, placesOf } from './places.ts'
 import type { Session } from './session.ts'
+import type { Milestone } from './waiting.ts'
 
 /** An open file as an answer sees it. */
 export interface Seen {
@@ -32,7 +33,7 @@ interface AboutOneFile {
  */
 export function answering<Params extends AboutOneFile, Answer>(
   session: Session,
-  stage: 'measured' | 'counted',
+  stage: Milestone,
   none: Answer,
   answer: (seen: Seen, params: Params) => Answer | Promise<Answer>,
 ): (params: Params, token: CancellationToken) => Promise<Answer> {
@@ -46,8 +47,7 @@ export function answering<Params extends AboutOneFile, Answer>(
       if (session.documents.get(key) !== document || document.version !== version)
         throw textMovedOn()
     }
-    const [job] = await session.jobs.of(key)
-    await job?.until(stage)
+    const job = await session.jobs.at(key, stage)
     checkIsWanted()
     const view = job?.view(key) ?? null
     if (job === undefined || view === null) return none

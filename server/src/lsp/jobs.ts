@@ -2,6 +2,7 @@ import { isRoot } from '../job/includes.ts'
 import type { Sources } from './job-texts.ts'
 import { type JobEvents, OpenJob } from './open-job.ts'
 import type { Schedule } from './schedule.ts'
+import type { Milestone } from './waiting.ts'
 import type { Workspace } from './workspace.ts'
 
 /** What is told of jobs beyond how far each has come. */
@@ -40,9 +41,20 @@ export class Jobs {
     return this.#ofNow(uri)
   }
 
+  /** The job that an open file is looked at in, so far on: while one comes so far, it may turn out another. */
+  async at(uri: string, stage: Milestone): Promise<OpenJob | undefined> {
+    let [job] = await this.of(uri)
+    for (;;) {
+      await job?.until(stage)
+      const [now] = await this.of(uri)
+      if (now === job) return job
+      job = now
+    }
+  }
+
   /** The job that an open file is looked at in, as far as that is known now. */
   firstOf(uri: string): OpenJob | undefined {
-    return this.#ofNow(uri)[0]
+    return this.#looking.has(uri) ? undefined : this.#ofNow(uri)[0]
   }
 
   #ofNow(uri: string): readonly OpenJob[] {
@@ -88,31 +100,43 @@ export class Jobs {
     if (this.#looking.has(uri)) return
     const looking = this.#look(uri)
       .catch((error) => this.#events.failed(error))
-      .finally(() => {
-        this.#looking.delete(uri)
-        this.#checkOwner(uri)
-      })
+      .finally(() => this.#looked(uri))
     this.#looking.set(uri, looking)
   }
 
+  /** Until it is sure whose part a file is, the jobs that showed it so far go on as well. */
   async #look(uri: string): Promise<void> {
-    const seen = this.#seen(uri)
-    const roots = (await this.#workspace.rootsOf(uri)).filter(
-      (root) => !this.#isDisowned(uri, root),
-    )
-    if (this.#sources.documents.get(uri) === undefined) return
-    this.#owners.set(uri, { roots: roots.length > 0 ? roots : [uri], seen })
-    for (const root of this.#owners.get(uri)!.roots) this.#start(root)
+    const found = await this.#workspace.rootsOf(uri)
+    const before = this.#owners.get(uri)?.roots ?? []
+    const roots = found.filter((root) => !this.#sources.onlyRead.has(root))
+    await this.#own(uri, [...new Set([...before, ...(roots.length > 0 ? roots : [uri])])])
+    const reaching = roots.filter((root) => this.#reaches(root, uri))
+    const owners = reaching.length > 0 ? reaching : [uri]
+    await this.#own(uri, owners)
     this.#clear()
-    const job = this.firstOf(uri)
-    if (job !== undefined && job.measured !== null) this.#events.joined(job)
+    if (this.#owners.has(uri)) this.#owners.set(uri, { roots: owners, seen: this.#seen(uri) })
   }
 
-  /** A root that is never counted, or was measured and does not reach the file after all. */
-  #isDisowned(uri: string, root: string): boolean {
-    if (this.#sources.onlyRead.has(root)) return true
+  /** As far as the rooms of the newest texts are measured; else as it was before. */
+  #reaches(root: string, uri: string): boolean {
     const job = this.#jobs.get(root)
-    return root !== uri && job !== undefined && job.measured !== null && job.view(uri) === null
+    if (job === undefined) return false
+    return job.measured === null ? this.#reach.get(job)?.has(uri) === true : job.view(uri) !== null
+  }
+
+  /** Starts the jobs of these roots, and waits until their rooms are measured. */
+  async #own(uri: string, roots: readonly string[]): Promise<void> {
+    if (this.#sources.documents.get(uri) === undefined) return
+    this.#owners.set(uri, { roots, seen: '' })
+    for (const root of roots) this.#start(root)
+    await Promise.all(roots.map((root) => this.#jobs.get(root)?.until('measured')))
+  }
+
+  #looked(uri: string): void {
+    this.#looking.delete(uri)
+    const job = this.firstOf(uri)
+    if (job !== undefined && job.measured !== null) this.#events.joined(job)
+    this.#checkOwner(uri)
   }
 
   #start(root: string): void {
@@ -127,7 +151,8 @@ export class Jobs {
 
   /** An include line or a job line may have come or gone: who owns what is looked at again. */
   #measured(job: OpenJob): void {
-    const views = [...this.#owners.keys()].map((uri) => [uri, job.view(uri)] as const)
+    const open = this.#sources.documents.uris
+    const views = open.map((uri) => [uri, job.view(uri)] as const)
     const reached = views.flatMap(([uri, view]) =>
       view ? [[uri, isRoot(view.tree)] as const] : [],
     )
