@@ -25,8 +25,10 @@ async function start(): Promise<Editor> {
 /** All files of a job, opened or brought up to date. */
 async function said(editor: Editor, { files }: Editing): Promise<unknown> {
   for (const [name, text] of files) editor.openFile(uriOf(name), text)
-  const all = []
-  for (const name of files.keys()) all.push([name, await editor.diagnostics(uriOf(name))])
+  const all = new Map<string, unknown>()
+  // Twice: a file may be part of the job of a later one, which speaks of it too.
+  for (const name of [...files.keys(), ...files.keys()])
+    all.set(name, await editor.diagnostics(uriOf(name)))
   return all
 }
 

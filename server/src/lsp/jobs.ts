@@ -5,6 +5,9 @@ import type { Schedule } from './schedule.ts'
 import type { Milestone } from './waiting.ts'
 import type { Workspace } from './workspace.ts'
 
+/** A file whose owner changes with every look is left with one of them until a text moves. */
+const MOST_LOOKS = 5
+
 /** What is told of jobs beyond how far each has come. */
 export interface JobsEvents extends JobEvents {
   /** A file that is open turned out to be one of its own; it may be done by then. */
@@ -104,17 +107,25 @@ export class Jobs {
     this.#looking.set(uri, looking)
   }
 
-  /** Until it is sure whose part a file is, the jobs that showed it so far go on as well. */
+  /** Again, where what the jobs show of it was another at the end: a text may have moved meanwhile. */
   async #look(uri: string): Promise<void> {
+    for (let seen: string | null = null, i = 0; seen !== this.#seen(uri) && i < MOST_LOOKS; i++) {
+      seen = this.#seen(uri)
+      await this.#settle(uri)
+    }
+    const owner = this.#owners.get(uri)
+    if (owner !== undefined) this.#owners.set(uri, { ...owner, seen: this.#seen(uri) })
+  }
+
+  /** Until it is sure whose part a file is, the jobs that showed it so far go on as well. */
+  async #settle(uri: string): Promise<void> {
     const found = await this.#workspace.rootsOf(uri)
     const before = this.#owners.get(uri)?.roots ?? []
     const roots = found.filter((root) => !this.#sources.onlyRead.has(root))
     await this.#own(uri, [...new Set([...before, ...(roots.length > 0 ? roots : [uri])])])
     const reaching = roots.filter((root) => this.#reaches(root, uri))
-    const owners = reaching.length > 0 ? reaching : [uri]
-    await this.#own(uri, owners)
+    await this.#own(uri, reaching.length > 0 ? reaching : [uri])
     this.#clear()
-    if (this.#owners.has(uri)) this.#owners.set(uri, { roots: owners, seen: this.#seen(uri) })
   }
 
   /** As far as the rooms of the newest texts are measured; else as it was before. */

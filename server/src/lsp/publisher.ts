@@ -95,6 +95,7 @@ export class Publisher {
   }
 
   #publish(uri: string, isFinal = true): void {
+    if (this.#isComing(uri)) return
     const diagnostics = this.#all(uri)
     const document = this.#documents.get(uri)
     const sent = this.#sent.get(uri) ?? NOTHING
@@ -107,6 +108,11 @@ export class Publisher {
       ...(document === undefined ? {} : { version: document.version }),
       diagnostics: [...diagnostics],
     })
+  }
+
+  /** Another job is about to speak of its newest text: what it said of an older one is not shown again. */
+  #isComing(uri: string): boolean {
+    return [...this.#said].some(([job, said]) => job.measured === null && said.has(uri))
   }
 
   /** What two jobs say alike is said once; whichever spoke first, it is in the order of places. */
