@@ -115,14 +115,18 @@ export class Publisher {
     return [...this.#said].some(([job, said]) => job.measured === null && said.has(uri))
   }
 
-  /** What two jobs say alike is said once; whichever spoke first, it is in the order of places. */
+  /** What two jobs say alike is said once, as heavily as either; whoever spoke first, in the order of places. */
   #all(uri: string): readonly Diagnostic[] {
     const lists = [...this.#said.values()].map((said) => said.get(uri) ?? [])
     lists.push(this.#read.get(uri) ?? [])
     const own = lists.filter(({ length }) => length > 0)
     if (own.length < 2) return own[0] ?? []
-    const once = new Map(own.flat().map((one) => [JSON.stringify(one), one]))
-    return [...once.values()].sort(byPlace).slice(0, MOST)
+    const once = new Map<string, Diagnostic>()
+    for (const one of own.flat().sort(byPlace)) {
+      const key = JSON.stringify([one.range, one.code, one.message])
+      if (!once.has(key)) once.set(key, one)
+    }
+    return [...once.values()].slice(0, MOST)
   }
 }
 
@@ -132,7 +136,9 @@ function byPlace(a: Diagnostic, b: Diagnostic): number {
     one.line - other.line ||
     one.character - other.character ||
     compared(String(a.code), String(b.code)) ||
-    compared(String(a.message), String(b.message))
+    compared(String(a.message), String(b.message)) ||
+    (a.severity ?? 0) - (b.severity ?? 0) ||
+    compared(JSON.stringify(a), JSON.stringify(b))
   )
 }
 

@@ -12,9 +12,10 @@ export interface SentDiagnostics {
 export function isSameSaid({ diagnostics }: SentDiagnostics, now: readonly Diagnostic[]): boolean {
   return (
     diagnostics.length === now.length &&
-    diagnostics.every(
-      ({ code, message }, i) => code === now[i]!.code && message === now[i]!.message,
-    )
+    diagnostics.every(({ code, message, severity }, i) => {
+      const other = now[i]!
+      return code === other.code && message === other.message && severity === other.severity
+    })
   )
 }
 
