@@ -51,6 +51,15 @@ test.each(shares(effort(6, 5_000)))(
   },
 )
 
+test.each(shares(effort(2, 100)))(
+  'jobs of whatever the language takes agree, seeds %i to %i',
+  (from, to) => {
+    const right = differingIn([from, to], (seed) => rightAngledJob(seed, 'nasty'), TO_THE_DIGIT)
+    expect(right).toEqual([])
+    expect(differingIn([from, to], (seed) => otherJob(seed, 'nasty'), WITHIN)).toEqual([])
+  },
+)
+
 const EXAMPLES = [
   'carpeted-bedroom',
   'living-and-sun-room',

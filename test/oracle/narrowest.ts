@@ -49,10 +49,12 @@ function trapeziums(piece: Region): readonly Trapezium[] {
   })
 }
 
-/** An upright that leans by what is rounded away: the piece ends there, it does not taper. */
+/** What is rounded away of a corner. */
 const HAIR = ratio(2n)
+/** An upright that leans by no more than slanted places may be off: the piece ends there, it does not taper. */
+const LEAN = ratio(8n)
 const isMoreThanHair = ({ slice }: Trapezium): boolean =>
-  compare(minus(slice.to, slice.from), HAIR) > 0
+  compare(minus(slice.to, slice.from), LEAN) > 0
 
 /** A trapezium whose steep edge goes on in a hair beside it ends where that does. */
 function pastHairs(one: Trapezium, hairs: readonly Trapezium[]): Trapezium {

@@ -116,13 +116,16 @@ export function areaWithin(rim: readonly Side[]): Ratio {
   return half(sum(rim.map(({ from, to }) => cross(from, to))))
 }
 
-/** The rim's straight stretches of one kind, each whole. */
+/** The rim's straight stretches of one kind, each whole; both sides of a break in the run have a corner there. */
 export function edgesOf(rim: readonly Side[]): readonly Side[] {
+  const ends = rim.filter(({ isBreak }) => isBreak).flatMap(({ from, to }) => [from, to])
+  const goOn = (at: Point, next: Point) =>
+    sameSpot(at, next) && !ends.some((end) => sameSpot(end, at))
   return rim.reduce<Side[]>((done, side) => {
-    const before = done.findIndex((one) => isOneEdge(one, side) && sameSpot(one.to, side.from))
+    const before = done.findIndex((one) => isOneEdge(one, side) && goOn(one.to, side.from))
     const joined = before < 0 ? side : { ...side, from: done[before]?.from ?? side.from }
     if (before >= 0) done.splice(before, 1)
-    const after = done.findIndex((one) => isOneEdge(joined, one) && sameSpot(joined.to, one.from))
+    const after = done.findIndex((one) => isOneEdge(joined, one) && goOn(joined.to, one.from))
     const whole = after < 0 ? joined : { ...joined, to: done[after]?.to ?? joined.to }
     if (after >= 0) done.splice(after, 1)
     done.push(whole)
