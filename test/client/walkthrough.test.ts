@@ -14,7 +14,7 @@ const examples = pages.flatMap(([name, page]) =>
   [...page!.matchAll(/^```\n([\s\S]*?)^```$/gm)].map(([, text]) => [name!, text!] as const),
 )
 /** A page of the walkthrough is half as wide as an editor: longer lines are cut off. */
-const WIDEST = 62
+const WIDEST = 52
 
 describe('the walkthrough', () => {
   test('begins with a job that is counted to its end, and includes nothing', () => {
