@@ -109,10 +109,13 @@ export class Jobs {
 
   /** Again, where what the jobs show of it was another at the end: a text may have moved meanwhile. */
   async #look(uri: string): Promise<void> {
-    for (let seen: string | null = null, i = 0; seen !== this.#seen(uri) && i < MOST_LOOKS; i++) {
+    let seen: string
+    let looks = 0
+    do {
       seen = this.#seen(uri)
       await this.#settle(uri)
-    }
+      looks += 1
+    } while (looks < MOST_LOOKS && (seen !== this.#seen(uri) || !this.#isOwned(uri)))
     const owner = this.#owners.get(uri)
     if (owner !== undefined) this.#owners.set(uri, { ...owner, seen: this.#seen(uri) })
   }
@@ -174,7 +177,14 @@ export class Jobs {
 
   #checkOwner(uri: string): void {
     const owner = this.#owners.get(uri)
-    if (owner !== undefined && owner.seen !== this.#seen(uri)) this.#assign(uri)
+    if (owner === undefined) return
+    if (owner.seen !== this.#seen(uri) || !this.#isOwned(uri)) this.#assign(uri)
+  }
+
+  /** Whether each job that the file is looked at in reaches it; its own does in any case. */
+  #isOwned(uri: string): boolean {
+    const { roots } = this.#owners.get(uri) ?? { roots: [] }
+    return roots.every((root) => root === uri || this.#reaches(root, uri))
   }
 
   /** What the jobs show of who owns a file: looked for again only when this is another. */
