@@ -1,6 +1,6 @@
 // `npm run bench`: how long each stage of each example takes, the command from a cold start, how the
-// time grows with the walls, and the worst that long and short texts ask for, and what a key costs in a text held open. With an argument only the
-// tables whose name begins so, and of those only the shapes whose name has the second: `growth comb`.
+// time grows with the walls, the worst that long and short texts ask for, what a key and an answer at the
+// cursor cost in a text held open, and the page's redraw. With an argument only the tables whose name begins so, and of those only the shapes whose name has the second: `growth comb`.
 import { spawnSync } from 'node:child_process'
 import { globSync, readFileSync } from 'node:fs'
 import { basename } from 'node:path'
@@ -11,6 +11,7 @@ import { parse } from '../../server/src/language/parse.ts'
 import { estimateText } from '../../server/src/report/text/estimate.ts'
 import { survey } from '../../server/src/survey/survey-job.ts'
 import { calibration } from './calibrate.ts'
+import { featureTable } from './features.ts'
 import { growthTables } from './growth.ts'
 import { largeTable } from './large.ts'
 import { liveTable } from './live.ts'
@@ -84,6 +85,7 @@ const TABLES: ReadonlyMap<string, Table> = new Map<string, Table>([
   ['growth', growthTables],
   ['large', largeTable],
   ['live', liveTable],
+  ['features', featureTable],
   ['page', pageTable],
   ['server', serverTables],
 ])
