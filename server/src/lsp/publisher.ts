@@ -43,7 +43,7 @@ export class Publisher {
     const before = this.#said.get(job)?.keys() ?? []
     const now = this.#diagnosticsOf(job)
     this.#said.set(job, now)
-    for (const uri of new Set([...now.keys(), ...before])) this.#publish(uri, job.counted !== null)
+    for (const uri of new Set([...now.keys(), ...before])) this.#publish(uri)
   }
 
   drop(job: OpenJob): void {
@@ -94,8 +94,11 @@ export class Publisher {
     return messages.filter(({ accepted }) => !accepted)
   }
 
-  #publish(uri: string, isFinal = true): void {
-    if (this.#isComing(uri)) return
+  #publish(uri: string): void {
+    const speaking = [...this.#said].filter(([, said]) => said.has(uri)).map(([job]) => job)
+    // What a job said of an older text is not shown again: it is about to speak of the newest.
+    if (speaking.some(({ measured }) => measured === null)) return
+    const isFinal = speaking.every(({ counted }) => counted !== null)
     const diagnostics = this.#all(uri)
     const document = this.#documents.get(uri)
     const sent = this.#sent.get(uri) ?? NOTHING
@@ -108,11 +111,6 @@ export class Publisher {
       ...(document === undefined ? {} : { version: document.version }),
       diagnostics: [...diagnostics],
     })
-  }
-
-  /** Another job is about to speak of its newest text: what it said of an older one is not shown again. */
-  #isComing(uri: string): boolean {
-    return [...this.#said].some(([job, said]) => job.measured === null && said.has(uri))
   }
 
   /** What two jobs say alike is said once, as heavily as either; whoever spoke first, in the order of places. */
