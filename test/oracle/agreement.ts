@@ -332,10 +332,12 @@ function compareQuantities(
     }
   }
   check('floor area', area)
-  check('covered area', covered)
+  // Of less than a square metre what corners are rounded by is a larger part.
+  const small = larger(ratio(1n), over(ratio(METRE * METRE), covered))
+  check('covered area', covered, null, times(covered, small))
   check('planks', ratio(planks))
   const waste = wasteOf(used, working.product, covered)
-  check('waste', waste, null, plus(waste, ratio(100n)))
+  check('waste', waste, null, times(plus(waste, ratio(100n)), small))
   check('planks by percentage', ratio(byPercentage(job, used, working.product, area)))
   const rooms = quantities.filter(({ key }) => key === 'trim run').map(({ room }) => room)
   for (const room of rooms) {
