@@ -1,5 +1,5 @@
 import { SnippetString } from 'vscode'
-import type { Insert } from '../../server/src/features/insert.ts'
+import type { Insert } from '../../server/src/features/writing/insert.ts'
 
 /** A text with places to fill in, as the editor walks through them. */
 export function snippet(insert: Insert): SnippetString {

@@ -1,11 +1,11 @@
-import type { ListChange, Put } from '../../server/src/features/list-change.ts'
+import type { ListChange, Put } from '../../server/src/features/preview/list-change.ts'
 import type {
   CoursePiece,
   CourseRow,
   FloorHead,
   Picture,
   StripItem,
-} from '../../server/src/features/picture.ts'
+} from '../../server/src/features/preview/picture.ts'
 import type { PreviewChange } from '../../server/src/features/preview-change.ts'
 import {
   type Check,

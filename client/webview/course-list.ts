@@ -1,10 +1,10 @@
-import type { ListChange } from '../../server/src/features/list-change.ts'
+import type { ListChange } from '../../server/src/features/preview/list-change.ts'
 import type {
   CoursePiece,
   CourseRow,
   FloorHead,
   Picture,
-} from '../../server/src/features/picture.ts'
+} from '../../server/src/features/preview/picture.ts'
 import { h } from './elements.ts'
 import { KeyedList } from './keyed-list.ts'
 

@@ -1,4 +1,4 @@
-import type { ListChange } from '../../server/src/features/list-change.ts'
+import type { ListChange } from '../../server/src/features/preview/list-change.ts'
 import type { Sheet } from '../../server/src/features/preview-change.ts'
 import type { Shape, ShapeKind } from '../../server/src/report/scene.ts'
 import { groupStyle } from '../../server/src/report/svg/group-style.ts'

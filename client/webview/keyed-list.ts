@@ -1,4 +1,4 @@
-import { type ListChange, listChange } from '../../server/src/features/list-change.ts'
+import { type ListChange, listChange } from '../../server/src/features/preview/list-change.ts'
 
 interface Keyed {
   readonly id: string

@@ -1,4 +1,4 @@
-import type { Picture, PictureState, StripItem } from '../../server/src/features/picture.ts'
+import type { Picture, PictureState, StripItem } from '../../server/src/features/preview/picture.ts'
 import type { PreviewChange, Sheet } from '../../server/src/features/preview-change.ts'
 import { visible } from '../../server/src/report/visible.ts'
 import { Camera } from './camera.ts'

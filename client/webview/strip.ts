@@ -1,4 +1,4 @@
-import type { StripItem } from '../../server/src/features/picture.ts'
+import type { StripItem } from '../../server/src/features/preview/picture.ts'
 import { h } from './elements.ts'
 import type { Shown } from './keyed-list.ts'
 

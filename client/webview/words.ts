@@ -1,4 +1,4 @@
-import type { PictureState } from '../../server/src/features/picture.ts'
+import type { PictureState } from '../../server/src/features/preview/picture.ts'
 import type { Shape } from '../../server/src/report/scene.ts'
 
 /** What is said of a picture that is not simply right. */

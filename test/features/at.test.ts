@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import { at } from '../../server/src/features/at.ts'
-import { thingOn } from '../../server/src/features/line-thing.ts'
-import { meaningOf } from '../../server/src/features/meaning.ts'
-import { definitionOf } from '../../server/src/features/thing.ts'
+import { meaningOf } from '../../server/src/features/names/meaning.ts'
+import { definitionOf } from '../../server/src/features/names/thing.ts'
+import { at } from '../../server/src/features/place/at.ts'
+import { thingOn } from '../../server/src/features/place/line-thing.ts'
 import { view } from './marked.ts'
 
 const HOUSE = `floorscribe 1

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { WARNING_CODES } from '../../server/src/facts/codes.ts'
 import { complete } from '../../server/src/features/completion.ts'
-import { plainText } from '../../server/src/features/insert.ts'
+import { plainText } from '../../server/src/features/writing/insert.ts'
 import { applied } from './applied.ts'
 import { view } from './marked.ts'
 

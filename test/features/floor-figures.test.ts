@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
-import { floorFigures } from '../../server/src/features/floor-figures.ts'
-import { stripOf } from '../../server/src/features/preview-strip.ts'
+import { floorFigures } from '../../server/src/features/figures/floor-figures.ts'
+import { stripOf } from '../../server/src/features/preview/preview-strip.ts'
 import { pieceFacts } from '../../server/src/report/piece-facts.ts'
 import { exampleFiles } from './example-files.ts'
 import { view } from './marked.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { formSays } from '../../server/src/features/form-says.ts'
+import { formSays } from '../../server/src/features/words/form-says.ts'
 import { WORDS } from '../../server/src/language/words.ts'
 
 test('every form of every word is told in one sentence', () => {

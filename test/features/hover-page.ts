@@ -1,6 +1,6 @@
 import type { Hover } from '../../server/src/features/hover.ts'
 import { hover } from '../../server/src/features/hover.ts'
-import { textAt } from '../../server/src/features/text-at.ts'
+import { textAt } from '../../server/src/features/place/text-at.ts'
 import type { View } from '../../server/src/features/view.ts'
 import { placeIn } from '../../server/src/report/place.ts'
 

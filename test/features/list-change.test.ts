@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applyTo, listChange } from '../../server/src/features/list-change.ts'
+import { applyTo, listChange } from '../../server/src/features/preview/list-change.ts'
 
 interface Item {
   readonly id: string

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { readMeterList } from '../../server/src/features/meter-list.ts'
 import { pasteReadings } from '../../server/src/features/paste-readings.ts'
+import { readMeterList } from '../../server/src/features/writing/meter-list.ts'
 import { applied } from './applied.ts'
 import { view } from './marked.ts'
 

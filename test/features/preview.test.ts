@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { asToPage } from '../../client/webview/messages.ts'
-import type { Picture } from '../../server/src/features/picture.ts'
+import type { Picture } from '../../server/src/features/preview/picture.ts'
 import { type Preview, placeOf, previewOf, shapesAt } from '../../server/src/features/preview.ts'
 import { applyChange, previewChange } from '../../server/src/features/preview-change.ts'
 import { effort } from '../effort.ts'

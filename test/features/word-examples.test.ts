@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { wordExample } from '../../server/src/features/word-examples.ts'
+import { wordExample } from '../../server/src/features/words/word-examples.ts'
 import { parse } from '../../server/src/language/parse.ts'
 import { WORDS } from '../../server/src/language/words.ts'
 import type { UnitStyle } from '../../server/src/units/length.ts'

@@ -1,10 +1,10 @@
 import { window } from 'vscode'
-import { text } from '../../../server/src/features/insert.ts'
 import {
   FEWEST_WALLS,
   MOST_WALLS,
   roomSkeleton,
 } from '../../../server/src/features/room-skeleton.ts'
+import { text } from '../../../server/src/features/writing/insert.ts'
 import { floorEditor } from '../editors.ts'
 import { snippet, withoutLineEnd } from '../insert.ts'
 import { roomPlace } from '../room-place.ts'

@@ -1,7 +1,7 @@
 import type { Span } from '../facts/span.ts'
 import type { Block, Entry, Token, Tree } from '../language/tree.ts'
-import { blocksIn, entriesIn } from './entries.ts'
-import { type NameKind, type NameUse, namesOn } from './name-use.ts'
+import { type NameKind, type NameUse, namesOn } from './names/name-use.ts'
+import { blocksIn, entriesIn } from './place/entries.ts'
 
 /** What a stretch of the text is, for its colour. */
 export type ColourKind =

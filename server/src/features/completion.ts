@@ -1,11 +1,11 @@
 import type { Message } from '../facts/message.ts'
-import { completePhrase } from './complete-phrase.ts'
-import { completeWord } from './complete-word.ts'
-import { type Completion, type Completions, MOST_OFFERS } from './completion-item.ts'
-import { holdsInOrder } from './holds-in-order.ts'
-import { text } from './insert.ts'
-import { type LineScope, lineScope } from './line-scope.ts'
+import { completePhrase } from './completion/complete-phrase.ts'
+import { completeWord } from './completion/complete-word.ts'
+import { type Completion, type Completions, MOST_OFFERS } from './completion/completion-item.ts'
+import { type LineScope, lineScope } from './place/line-scope.ts'
 import type { View } from './view.ts'
+import { holdsInOrder } from './writing/holds-in-order.ts'
+import { text } from './writing/insert.ts'
 
 /** What the caller knows beyond the view. */
 export interface Known {

@@ -1,8 +1,8 @@
 import type { Span } from '../facts/span.ts'
 import { includesOf } from '../job/includes.ts'
-import { jobIndex } from './job-index.ts'
-import { namedAt } from './named-at.ts'
-import { definitionOf, type Thing } from './thing.ts'
+import { jobIndex } from './names/job-index.ts'
+import { namedAt } from './names/named-at.ts'
+import { definitionOf, type Thing } from './names/thing.ts'
 import type { View } from './view.ts'
 
 /** Where the thing that is named at an offset is told; `from` is the name that leads there. */

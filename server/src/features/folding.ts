@@ -1,5 +1,5 @@
 import type { Block, Line, Tree } from '../language/tree.ts'
-import { entriesIn, lastLineOf } from './entries.ts'
+import { entriesIn, lastLineOf } from './place/entries.ts'
 
 /** Lines that may be folded into their first one; numbers from 1, both ends included. */
 export interface Fold {

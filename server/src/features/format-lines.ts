@@ -1,6 +1,6 @@
 import { formatEdits } from '../language/format.ts'
 import type { Tree } from '../language/tree.ts'
-import { lineAt } from './line-at.ts'
+import { lineAt } from './place/line-at.ts'
 import type { Edit } from './view.ts'
 
 /** What brings a whole file into the canonical form: of each line only what changes. */

@@ -1,6 +1,6 @@
 import type { Span } from '../facts/span.ts'
-import { mentionsOf } from './mentions.ts'
-import { namedAt } from './named-at.ts'
+import { mentionsOf } from './names/mentions.ts'
+import { namedAt } from './names/named-at.ts'
 import type { View } from './view.ts'
 
 export interface Highlight {

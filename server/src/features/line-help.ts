@@ -2,11 +2,11 @@ import type { Span } from '../facts/span.ts'
 import { exampleOn } from '../language/examples.ts'
 import { compileForm, type Form } from '../language/forms.ts'
 import { matchForms } from '../language/match.ts'
-import { continuations } from './continued.ts'
-import { formSays } from './form-says.ts'
-import { lineScope } from './line-scope.ts'
-import { type TypedPhrase, typedPhrase } from './typed-phrase.ts'
+import { continuations } from './place/continued.ts'
+import { lineScope } from './place/line-scope.ts'
+import { type TypedPhrase, typedPhrase } from './place/typed-phrase.ts'
 import type { View } from './view.ts'
+import { formSays } from './words/form-says.ts'
 
 /** One thing that a line may say: how it is written in the units of the file, and what it means. */
 export interface LineForm {

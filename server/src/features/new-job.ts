@@ -1,7 +1,7 @@
 import type { UnitStyle } from '../units/length.ts'
-import { type Insert, joined, stop, text } from './insert.ts'
-import { lineStart } from './line-start.ts'
 import { readingLines } from './room-skeleton.ts'
+import { type Insert, joined, stop, text } from './writing/insert.ts'
+import { lineStart } from './writing/line-start.ts'
 
 /** What the lines of a new job hold in its units, until they are filled in. */
 interface Sizes {

@@ -2,7 +2,7 @@ import type { Span } from '../facts/span.ts'
 import type { Block, Entry, Tree } from '../language/tree.ts'
 import { WALL_WORDS } from '../language/word.ts'
 import { visible } from '../report/visible.ts'
-import { spanOfEntry } from './entries.ts'
+import { spanOfEntry } from './place/entries.ts'
 
 /** What an item of the outline stands for. */
 export type OutlineKind =

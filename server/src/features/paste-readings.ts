@@ -1,9 +1,9 @@
 import type { Span } from '../facts/span.ts'
 import { tapeOptionsIn } from '../language/units-line.ts'
-import { at } from './at.ts'
-import { entriesIn } from './entries.ts'
-import { readMeterList } from './meter-list.ts'
+import { at } from './place/at.ts'
+import { entriesIn } from './place/entries.ts'
 import type { Edit, View } from './view.ts'
+import { readMeterList } from './writing/meter-list.ts'
 
 /** What comes of a pasted text: edits with a sentence about them, a refusal, or an ordinary paste. */
 export type PastedReadings =

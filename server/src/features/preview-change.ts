@@ -1,6 +1,6 @@
 import type { Scene, Shape } from '../report/scene.ts'
-import { applyTo, isSame, type ListChange, listChange } from './list-change.ts'
-import type { CourseRow, FloorHead, Picture, PictureState, StripItem } from './picture.ts'
+import { applyTo, isSame, type ListChange, listChange } from './preview/list-change.ts'
+import type { CourseRow, FloorHead, Picture, PictureState, StripItem } from './preview/picture.ts'
 
 /** How to come from one picture to the next: all of it, or only what differs. */
 export type PreviewChange =

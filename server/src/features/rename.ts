@@ -1,14 +1,14 @@
 import { keyOf } from '../language/name.ts'
-import type { KnownJob } from './known-job.ts'
-import { changeable, type Refused, refused } from './name-to-change.ts'
-import { taken } from './names-taken.ts'
-import { newName, type Renamed } from './new-name.ts'
-import { readOtherwise } from './rename-check.ts'
-import { inTheWay } from './rename-hindrance.ts'
-import { type Gathered, gatherPlaces, type RenamePlace } from './rename-places.ts'
+import type { KnownJob } from './rename/known-job.ts'
+import { changeable, type Refused, refused } from './rename/name-to-change.ts'
+import { taken } from './rename/names-taken.ts'
+import { newName, type Renamed } from './rename/new-name.ts'
+import { readOtherwise } from './rename/rename-check.ts'
+import { inTheWay } from './rename/rename-hindrance.ts'
+import { type Gathered, gatherPlaces, type RenamePlace } from './rename/rename-places.ts'
 import type { View } from './view.ts'
 
-export { nameToChange } from './name-to-change.ts'
+export { nameToChange } from './rename/name-to-change.ts'
 
 /** A rename that is asked for at a place of one job. */
 export interface RenameAsked {

@@ -1,6 +1,6 @@
 import type { Message } from '../facts/message.ts'
 import type { Span } from '../facts/span.ts'
-import { at } from './at.ts'
+import { at } from './place/at.ts'
 import { acceptRepairs } from './repairs/accept.ts'
 import { closingRepairs } from './repairs/closing.ts'
 import { commaRepairs } from './repairs/comma.ts'

@@ -1,6 +1,6 @@
 import type { Way } from '../job/job.ts'
-import { type Insert, joined, READING, stop, text } from './insert.ts'
-import { lineStart } from './line-start.ts'
+import { type Insert, joined, READING, stop, text } from './writing/insert.ts'
+import { lineStart } from './writing/line-start.ts'
 
 /** A room of more walls is better written line by line. */
 export const MOST_WALLS = 40

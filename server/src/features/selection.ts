@@ -1,7 +1,7 @@
 import { cover, type Span } from '../facts/span.ts'
 import type { Entry, Tree } from '../language/tree.ts'
-import { at } from './at.ts'
-import { spanOfEntry } from './entries.ts'
+import { at } from './place/at.ts'
+import { spanOfEntry } from './place/entries.ts'
 
 /**
  * What a growing selection takes in turn, the innermost first, each holding the one before: a figure

@@ -3,7 +3,7 @@ import { counted } from '../job/sentence.ts'
 import { shown } from '../language/reading.ts'
 import type { Compiled } from '../report/compiled.ts'
 import { visible } from '../report/visible.ts'
-import { quantityOf } from './counted-index.ts'
+import { quantityOf } from './figures/counted-index.ts'
 import type { View } from './view.ts'
 
 /** One line on how a job stands, and more of it. */

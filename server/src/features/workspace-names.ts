@@ -1,8 +1,8 @@
 import type { Span } from '../facts/span.ts'
 import type { Measured } from '../report/compiled.ts'
-import { holdsInOrder } from './holds-in-order.ts'
-import { jobIndex } from './job-index.ts'
-import type { KnownJob } from './known-job.ts'
+import { jobIndex } from './names/job-index.ts'
+import type { KnownJob } from './rename/known-job.ts'
+import { holdsInOrder } from './writing/holds-in-order.ts'
 
 export type NameKindShown =
   | 'job'

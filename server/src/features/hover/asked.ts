@@ -1,6 +1,6 @@
 import type { Block, Entry } from '../../language/tree.ts'
 import type { UnitStyle } from '../../units/length.ts'
-import { type JobIndex, jobIndex } from '../job-index.ts'
+import { type JobIndex, jobIndex } from '../names/job-index.ts'
 import type { View } from '../view.ts'
 
 /** Where an explanation is asked for, and what it may look into. */

@@ -4,7 +4,7 @@ import { wallWords } from '../../survey/labels.ts'
 import type { CheckResult, SurveyedRoom } from '../../survey/survey.ts'
 import type { Nm, UnitStyle } from '../../units/length.ts'
 import { printLength } from '../../units/print.ts'
-import { wallsMade } from '../wall-made.ts'
+import { wallsMade } from '../figures/wall-made.ts'
 import type { Asked } from './asked.ts'
 import { formula, type HoverPart, sentence, step, steps, stepsFor, text, title } from './parts.ts'
 

@@ -1,6 +1,6 @@
 import type { PublishedBreach } from '../../layout/published.ts'
 import { breachText } from '../../report/breach-text.ts'
-import { countedIndex } from '../counted-index.ts'
+import { countedIndex } from '../figures/counted-index.ts'
 import type { Asked } from './asked.ts'
 import { BEING_COUNTED } from './counted.ts'
 import { type HoverPart, step, steps, text } from './parts.ts'

@@ -1,4 +1,4 @@
-import type { Thing } from '../thing.ts'
+import type { Thing } from '../names/thing.ts'
 import type { Asked } from './asked.ts'
 import { checkParts } from './check.ts'
 import { cornerParts } from './corner.ts'

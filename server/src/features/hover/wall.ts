@@ -4,7 +4,7 @@ import { isSurelyMisread } from '../../survey/closing.ts'
 import { wallWords } from '../../survey/labels.ts'
 import type { SurveyedRoom } from '../../survey/survey.ts'
 import { printLength } from '../../units/print.ts'
-import { wallsMade } from '../wall-made.ts'
+import { wallsMade } from '../figures/wall-made.ts'
 import type { Asked } from './asked.ts'
 import { fineLength, signedLength } from './how-read.ts'
 import {

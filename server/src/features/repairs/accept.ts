@@ -1,9 +1,9 @@
 import { WARNING_CODES } from '../../facts/codes.ts'
 import type { Block, Tree } from '../../language/tree.ts'
-import { blockEnd } from '../block-end.ts'
-import { blockAt } from '../entries.ts'
-import { homeOf } from '../line-scope.ts'
-import { lineStart } from '../line-start.ts'
+import { blockEnd } from '../place/block-end.ts'
+import { blockAt } from '../place/entries.ts'
+import { homeOf } from '../place/line-scope.ts'
+import { lineStart } from '../writing/line-start.ts'
 import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 

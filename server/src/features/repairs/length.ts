@@ -1,8 +1,8 @@
 import type { Tree } from '../../language/tree.ts'
 import { tapeOptionsIn } from '../../language/units-line.ts'
 import { type BareUnit, readLength, type TapeOptions } from '../../units/tape.ts'
-import { unitMarks } from '../length-marks.ts'
 import type { Edit } from '../view.ts'
+import { unitMarks } from '../writing/length-marks.ts'
 import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 

@@ -1,5 +1,5 @@
-import { at } from '../at.ts'
-import { writtenName } from '../written-name.ts'
+import { at } from '../place/at.ts'
+import { writtenName } from '../writing/written-name.ts'
 import { endingOf } from './ending.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 

@@ -1,6 +1,6 @@
 import type { Span } from '../../facts/span.ts'
 import { keyOf } from '../../language/name.ts'
-import { textAt } from '../text-at.ts'
+import { textAt } from '../place/text-at.ts'
 import { type Asked, type Repair, repair } from './repair.ts'
 
 /** The repairs that come with the message; one of its own place serves the other places of it as well. */
