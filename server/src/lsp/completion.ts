@@ -6,10 +6,10 @@ import {
   CompletionRequest,
   InsertTextFormat,
 } from 'vscode-languageserver-protocol'
-import { at } from '../features/at.ts'
+import type { Completion, CompletionKind } from '../features/completion/completion-item.ts'
 import { complete } from '../features/completion.ts'
-import type { Completion, CompletionKind } from '../features/completion-item.ts'
-import { plainText } from '../features/insert.ts'
+import { at } from '../features/place/at.ts'
+import { plainText } from '../features/writing/insert.ts'
 import { answering, type Seen } from './answering.ts'
 import type { Feature } from './feature.ts'
 import { partsFor } from './include-choices.ts'

@@ -1,4 +1,4 @@
-import type { KnownJob } from '../features/known-job.ts'
+import type { KnownJob } from '../features/rename/known-job.ts'
 import { nameOf } from './addresses.ts'
 import type { Sources } from './job-texts.ts'
 import type { Jobs } from './jobs.ts'

@@ -1,4 +1,4 @@
-import type { Insert } from '../features/insert.ts'
+import type { Insert } from '../features/writing/insert.ts'
 
 /** A text with places to fill in, in the protocol's own notation; names may hold signs of it. */
 export function snippet(insert: Insert): string {

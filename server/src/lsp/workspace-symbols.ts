@@ -4,7 +4,7 @@ import {
   type WorkspaceSymbolParams,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver-protocol'
-import type { KnownJob } from '../features/known-job.ts'
+import type { KnownJob } from '../features/rename/known-job.ts'
 import {
   type NameKindShown,
   type WorkspaceName,
