@@ -132,6 +132,19 @@ const SLIPS: readonly Slip[] = [
     says: ['A comma is missing between two entries', `30", 14" from left`],
     fixed: `    door 30", 14" from left`,
   },
+  ...[
+    [`30" 1' 2" from right`, `30", 1' 2" from right`],
+    [`2' 1' 2" from right`, `2', 1' 2" from right`],
+    [`2' 6" 1' 2" from right`, `2' 6", 1' 2" from right`],
+    [`about 30 1/2" 1' 2 1/2" from right`, `about 30 1/2", 1' 2 1/2" from right`],
+  ].map(([typed, meant]) => ({
+    number: 14,
+    text: `${UNDER_SOUTH}    door ${typed}`,
+    line: 5,
+    code: 'comma-missing',
+    says: [`A comma is missing between two entries: ${meant}.`],
+    fixed: `    door ${meant}`,
+  })),
   {
     number: 15,
     text: `${UNDER_SOUTH}    door 30", to bedroom 2 1/2" from left`,

@@ -2,6 +2,7 @@ import { nearest } from '../facts/near.ts'
 import { FULL_WIDTH, plainSigns } from '../units/signs.ts'
 import type { Parted } from './content.ts'
 import { exampleOf, exampleOn } from './examples.ts'
+import { feetApart } from './feet-apart.ts'
 import type { Form, Part } from './forms.ts'
 import type { Item } from './grammar.ts'
 import { matchForms } from './match.ts'
@@ -148,10 +149,14 @@ function commaMissing(odd: Odd): Finding | null {
 }
 
 function commaAt(odd: Odd, at: number): Finding {
-  const end = odd.base + odd.items[at - 1]!.end
+  const { items, reading, base } = odd
+  const feet = feetApart(items[at - 1]!, items[at]!, reading.tape)
+  const after = base + (feet ?? items[at]!.start)
+  const before = reading.text.slice(startOf(odd), after).trimEnd()
+  const end = startOf(odd) + before.length
   return {
     code: 'comma-missing',
-    text: `A comma is missing between two entries: ${shown(`${typed(odd, 0, at)}, ${typed(odd, at)}`)}.`,
+    text: `A comma is missing between two entries: ${shown(`${before}, ${reading.text.slice(after, endOf(odd))}`)}.`,
     repair: { start: end, end, title: 'Put the comma', text: ',' },
   }
 }
