@@ -79,8 +79,12 @@ export class Camera {
     select(this.root).call(this.behaviour.translateBy, x / this.look.k, y / this.look.k)
   }
 
-  /** Moves as little as brings a part of the drawing in sight, and nothing where it is. */
+  /**
+   * Moves as little as brings a part of the drawing in sight, and nothing where it is. A fitted sheet stays
+   * fitted: all of it is seen, and it is to be fitted again as it grows.
+   */
   reveal(part: SVGGraphicsElement): void {
+    if (this.fitted) return
     const { clientWidth, clientHeight } = this.root
     const { k, x, y } = this.look
     const box = part.getBBox()

@@ -160,6 +160,32 @@ describe('pan and zoom', () => {
     expect(whole).not.toBe(fitted)
   })
 
+  test('a room turned about under the cursor is seen whole again', async () => {
+    const walls = [`north 9'`, `east 4'`, `south 3'`, `east 4'`, `south 6'`, `west 8'`]
+    const room = (lines: readonly string[]) =>
+      previewOfText(`job Den\nroom den\n${lines.map((line) => `  ${line}\n`).join('')}`)
+    const [backwards, forwards] = [room(walls.toReversed()), room(walls)]
+    const { low, high } = forwards.picture.scene
+    expect([low, high]).not.toEqual([backwards.picture.scene.low, backwards.picture.scene.high])
+    const small = { viewport: { width: 420, height: 420 } }
+    const [stage, fresh] = [await theatre.stage(small), await theatre.stage(small)]
+    await stage.page.evaluate(() => {
+      document.hasFocus = () => false
+    })
+    await stage.say({ type: 'preview', change: previewChange(null, backwards.picture) })
+    for (const { id } of backwards.picture.scene.shapes.filter(({ kind }) => /wall/.test(kind)))
+      await stage.say({ type: 'cursor', ids: [id] })
+    await expect.poll(() => stage.page.locator('.marks .lit').count()).toBe(1)
+    await stage.say({
+      type: 'preview',
+      change: previewChange(backwards.picture, forwards.picture),
+    })
+    await fresh.say({ type: 'preview', change: previewChange(null, forwards.picture) })
+    await expect.poll(() => transformOf(fresh)).toContain('scale')
+    const whole = await transformOf(fresh)
+    await expect.poll(() => transformOf(stage)).toBe(whole)
+  })
+
   test('are kept while the page is hidden, and nothing else is believed', async () => {
     const kept = await shown({ kept: { job: 'House', look: { k: 0.3, x: 10, y: 20 } } })
     expect(await transformOf(kept)).toBe('translate(10,20) scale(0.3)')
