@@ -229,6 +229,12 @@ describe('an opening that ends past its wall', () => {
     ).toBe(door('30", about 9\' 10"? from left'))
   })
 
+  test('with the wrong mark: inches first, a digit less after', () => {
+    const wide = door("30', 1' 2\"‹|› from left")
+    expect(titles(wide)).toEqual(['sure: Write 30"', "sure: Write 3'"])
+    expect(mended(wide, 'Write 30"')).toBe(door('30", 1\' 2" from left'))
+  })
+
   test('is not moved where it is wider than the wall', () => {
     expect(titles(door("13'‹|›, 1' from left")).filter((title) => title.includes('Move'))).toEqual(
       [],

@@ -28,6 +28,21 @@ describe('an opening that does not fit its wall', () => {
       'end at 12\' 6", counted from the right, but',
       '1\' 0" fits: a 0 too many?',
     ],
+    [
+      "30', 1' 2\" from left",
+      'end at 31\' 2"',
+      `30" fits: inches, not feet? So does 3': a 0 too many?`,
+    ],
+    [
+      '30", 14\' from left',
+      'end at 16\' 6"',
+      `14" fits: inches, not feet? So does 4': a 1 too many?`,
+    ],
+    [
+      '20\', 0" from left',
+      'end at 20\' 0"',
+      `20" fits: inches, not feet? So does 2': a 0 too many?`,
+    ],
     ['12\' 6", 0" from left', 'end at 12\' 6", but', '2\' 6" fits: a 1 too many?'],
   ])('%s', (line, ends, slip) => {
     const [message] = said(room(`    door      ${line}, to outside\n`))

@@ -4,6 +4,7 @@ import { NM_PER_INCH, type Nm } from '../units/length.ts'
 import type { Binding } from './binding.ts'
 import { digitSlips, type Slip } from './digit-slips.ts'
 import type { OnWall, Reading, Wall } from './job.ts'
+import { markSlips } from './mark-slips.ts'
 import { allOf, numberWord } from './sentence.ts'
 
 /** An opening or a recess on its wall. */
@@ -79,17 +80,21 @@ function doesNotFit(stretch: Stretch, wall: Wall, binding: Binding): Message {
   const from = place.from === 'left' ? '' : ', counted from the right'
   const ends = `${wall.label} ends at ${binding.length(wall.reading.nm!)}`
   const said = `This ${thing.kind} would end at ${binding.length(end)}${from}, but ${ends}.`
-  const slip = likelySlip(stretch, wall, binding)
-  const text =
-    slip === null
-      ? `${said} Check its place, its width and the wall.`
-      : `${said} ${slip.text} fits: ${slip.asks}`
-  const fixes =
-    slip === null
-      ? []
-      : [{ title: `Write ${slip.text}`, edits: [{ span: slip.reading.span, text: slip.text }] }]
+  const slips = likelySlips(stretch, wall, binding)
+  const text = `${said} ${askOf(slips)}`
+  const fixes = slips.map((slip) => ({
+    title: `Write ${slip.text}`,
+    edits: [{ span: slip.reading.span, text: slip.text }],
+  }))
   const related = [{ span: wall.span, text: `The wall was read ${wall.reading.text}.` }]
   return message('error', 'opening-does-not-fit', place.distance.span, text, { related, fixes })
+}
+
+/** `30" fits: inches, not feet? So does 3': a 0 too many?` */
+function askOf([first, other]: readonly Slip[]): string {
+  if (first === undefined) return 'Check its place, its width and the wall.'
+  const also = other === undefined ? '' : ` So does ${other.text}: ${other.asks}`
+  return `${first.text} fits: ${first.asks}${also}`
 }
 
 /** Where several things end past their wall, the wall is the likely slip. */
@@ -115,24 +120,26 @@ function severalDoNotFit(
 /** Nothing that is read as an opening is narrower. */
 const NARROWEST: Nm = 6 * NM_PER_INCH
 
-/** The first reading of the line that one slip of the finger brings back onto the wall. */
-function likelySlip(
-  { place }: Stretch,
-  wall: Wall,
-  binding: Binding,
-): (Slip & { readonly reading: Reading }) | null {
+/** What one slip makes of a reading of the line. */
+type LineSlip = Slip & { readonly reading: Reading }
+
+/** Of the wrong marks and of the wrong digits the first that brings the line back onto its wall, if put right. */
+function likelySlips({ place }: Stretch, wall: Wall, binding: Binding): readonly LineSlip[] {
   const [near, far] = [place.distance, place.far ?? place.width]
   const fits = (distance: Nm, other: Nm): boolean => {
     const width = place.far === null ? other : other - distance
     return distance + width <= wall.reading.nm! && width >= NARROWEST
   }
-  for (const reading of place.far === null ? [near, far] : [far]) {
-    const found = digitSlips(reading.text, binding.tape(reading.span.file)).find((slip) =>
-      reading === near ? fits(slip.nm, far.nm!) : fits(near.nm!, slip.nm),
+  const readings = place.far === null ? [near, far] : [far]
+  return [markSlips, digitSlips].flatMap((slipsOf) => {
+    const slips = readings.flatMap((reading) =>
+      slipsOf(reading.text, binding.tape(reading.span.file)).map((slip) => ({ ...slip, reading })),
     )
-    if (found !== undefined) return { ...found, reading }
-  }
-  return null
+    const found = slips.find(({ reading, nm }) =>
+      reading === near ? fits(nm, far.nm!) : fits(near.nm!, nm),
+    )
+    return found === undefined ? [] : [found]
+  })
 }
 
 function sayOverlaps(here: readonly Stretch[], wall: Wall, binding: Binding): void {

@@ -119,7 +119,7 @@ const OPENINGS: readonly Row[] = [
   [
     'outside the wall',
     `door 32", 13' from left, to outside`,
-    `error opening-does-not-fit: This door would end at 15' 8", but north ends at 12' 0". 3' fits: a 1 too many?`,
+    `error opening-does-not-fit: This door would end at 15' 8", but north ends at 12' 0". 13" fits: inches, not feet? So does 3': a 1 too many?`,
   ],
   [
     'past the end by an inch',
@@ -129,14 +129,14 @@ const OPENINGS: readonly Row[] = [
   [
     'past the end, from the right',
     `door 32", 10' from right, to outside`,
-    `error opening-does-not-fit: This door would end at 12' 8", counted from the right, but north ends at 12' 0". 1' fits: a 0 too many?`,
+    `error opening-does-not-fit: This door would end at 12' 8", counted from the right, but north ends at 12' 0". 10" fits: inches, not feet? So does 1': a 0 too many?`,
   ],
   ['at the left corner', 'door 32", 0" from left, to outside', ''],
   ['at the right corner', `door 32", 9' 4" from left, to outside`, ''],
   [
     'wider than the wall',
     `door 13', 0" from left, to outside`,
-    `error opening-does-not-fit: This door would end at 13' 0", but north ends at 12' 0". 3' fits: a 1 too many?`,
+    `error opening-does-not-fit: This door would end at 13' 0", but north ends at 12' 0". 13" fits: inches, not feet? So does 3': a 1 too many?`,
   ],
   [
     'as wide as the wall',
