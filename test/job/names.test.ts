@@ -108,6 +108,16 @@ describe('rooms', () => {
     ])
   })
 
+  it('the room that no line names is offered, unless it holds the line itself', () => {
+    const unknown = (text: string) => said(text).filter((line) => line.includes('name-unknown'))
+    const alone =
+      '10 error name-unknown: No room is called attic. If it is not measured yet, a line "room attic" is enough.'
+    expect(unknown(`${BATH}to attic\n`)).toEqual([alone])
+    expect(unknown(`${BATH}to attic\nroom hall\n`)).toEqual([
+      `${alone} Or is it hall on line 11, which no line names?`,
+    ])
+  })
+
   it('a list with its comma lost', () => {
     const floor = (rooms: string) =>
       `${HEAD}room bedroom 1\nroom hall\nfloor one\n  rooms       ${rooms}\n  lay         larch, running east-west\nproduct larch\n`

@@ -70,7 +70,8 @@ function sayNoRoom(
 ): void {
   if (isLost(name.key)) return
   const parted = partedIntoNames(name.key.split(' '), layable)
-  if (parted === null) unknown.add({ name, known: [...layable.values()], help: ROOMS_LISTED })
+  if (parted === null)
+    unknown.add({ name, known: [...layable.values()], help: ROOMS_LISTED, holder: null })
   else binding.sayOnce(`room ${name.key}`, name.span, () => commaLost(name, parted))
 }
 

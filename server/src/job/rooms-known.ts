@@ -17,19 +17,23 @@ export interface RoomsKnown {
   readonly named: { readonly has: (key: string) => boolean; readonly add: (key: string) => unknown }
 }
 
-/** The walls of the room that a name means; null, with a message, for none. */
-export function outlineNamed(rooms: RoomsKnown, name: Name): Outline | null {
+/** The walls of the room that a name means; null, with a message, for none. `holder` has the line, if a room. */
+export function outlineNamed(
+  rooms: RoomsKnown,
+  name: Name,
+  holder: Name | null = null,
+): Outline | null {
   const found = rooms.outlines.get(name.key)
   rooms.named.add(name.key)
-  if (found === undefined) sayNoRoom(rooms, name)
+  if (found === undefined) sayNoRoom(rooms, name, holder)
   return found ?? null
 }
 
-/** Whether a name is a room's or the outside; says so when it is neither. */
-export function isRoom(rooms: RoomsKnown, name: Name): boolean {
+/** Whether a name is a room's or the outside; says so when it is neither. `holder` has the line, if a room. */
+export function isRoom(rooms: RoomsKnown, name: Name, holder: Name | null = null): boolean {
   rooms.named.add(name.key)
   if (isKnown(rooms, name)) return true
-  sayNoRoom(rooms, name)
+  sayNoRoom(rooms, name, holder)
   return false
 }
 
@@ -44,10 +48,14 @@ export function sayUnknownRooms({ outlines, named, unknown }: RoomsKnown): void 
   unknown.say(rooms.filter(({ key }) => !named.has(key)))
 }
 
-function sayNoRoom({ outlines, isLost, unknown }: RoomsKnown, name: Name): void {
+function sayNoRoom(
+  { outlines, isLost, unknown }: RoomsKnown,
+  name: Name,
+  holder: Name | null,
+): void {
   if (isLost(name.key)) return
   const help = `If it is not measured yet, a line "room ${name.text}" is enough.`
-  unknown.add({ name, known: [...outlines.values()], help })
+  unknown.add({ name, known: [...outlines.values()], help, holder })
 }
 
 /** A closet is a small room to take or to drop; it is placed with the room that it opens from. */

@@ -67,7 +67,11 @@ export function bindRooms(files: readonly Tree[], binding: Binding, kept?: Rooms
     const base = bases.get(key)!
     const before = { given: [outline, says], now: { binding, known } }
     return boundAgain(kept?.rooms, block, before, (notes) => {
-      const around = { thickness: says.thickness, base, ...roomsBeyond(notes, before.now) }
+      const around = {
+        thickness: says.thickness,
+        base,
+        ...roomsBeyond(outline.name, notes, before.now),
+      }
       return roomOf(outline, around, noting(notes, before.now, bindingOf))
     })
   })
@@ -82,14 +86,15 @@ function begun(block: Block, name: Name, says: FileSays, binding: Binding) {
   return { base, outline: outlineOf(block, name, touchingBase(tape, base), binding) }
 }
 
-/** How a room's lines look up others; noted as far as they find them. */
+/** How the lines of a room, the holder, look up others; noted as far as they find them. */
 function roomsBeyond(
+  holder: Name,
   notes: Notes<RoomAround> | null,
   now: RoomAround,
 ): Pick<Around, 'isRoom' | 'outline'> {
   const { known } = now
-  const isThere = (name: Name) => isRoom(known, name)
-  const wallsOf = (name: Name) => outlineNamed(known, name)
+  const isThere = (name: Name) => isRoom(known, name, holder)
+  const wallsOf = (name: Name) => outlineNamed(known, name, holder)
   if (notes === null) return { isRoom: isThere, outline: wallsOf }
   const note = (name: Name, question: (now: RoomAround) => unknown): void => {
     if (!isKnown(known, name)) notes.spoil()

@@ -10,6 +10,8 @@ export interface Astray {
   readonly known: readonly Named[]
   /** In whole sentences. */
   readonly help: string
+  /** The room whose line holds the name, which leads to another. */
+  readonly holder: Name | null
 }
 
 /**
@@ -75,7 +77,8 @@ function farFromAll(
   binding: Binding,
 ): Message {
   const one = unknownName({ kind: 'room', ...first, known: [] }, binding)
-  const [other, more] = unnamed
+  const holders = [first, ...others].map(({ holder }) => holder?.key)
+  const [other, more] = unnamed.filter(({ key }) => !holders.includes(key))
   if (other === undefined || more !== undefined) return { ...one, related: hereToo(others) }
   const where = binding.place(other.span, first.name.span)
   return {
