@@ -28,6 +28,10 @@ test('a lens keeps its line while counts are worked out, and where there are non
   ])
 })
 
+test('a room that only has its name is not yet missed on a floor', () => {
+  expect(shown("room attic\nroom den\n  north 12'\n")).toEqual(['room den: in no floor yet'])
+})
+
 test('a floor that is not final says so', () => {
   const held = HOUSE.replace('floor ground\n', 'floor ground\n  hold slab test\n')
   expect(shown(held).at(-1)).toMatch(/no breaches, incomplete$/)

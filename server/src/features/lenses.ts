@@ -25,7 +25,7 @@ export interface Shared {
 }
 
 /**
- * Over a floor how it is set out, over a room where it is laid, and in a file without a job line over
+ * Over a floor how it is set out, over a room with walls where it is laid, and in a file without a job line over
  * products and rooms how many jobs read them. Each lens keeps its line while counts are worked out.
  */
 export function lenses(view: View, shared: Shared | null = null): readonly Lens[] {
@@ -44,7 +44,9 @@ function lensOver(view: View, block: Block): Lens | null {
   }
   if (thing?.kind !== 'room') return null
   const floor = jobIndex(view.measured).laidIn.get(thing.room.name.key)
-  if (floor === undefined) return { span, text: 'in no floor yet', does: null }
+  if (floor === undefined) {
+    return thing.room.walls.length === 0 ? null : { span, text: 'in no floor yet', does: null }
+  }
   const text = `in floor ${visible(floor.name.text)}`
   return { span, text, does: { kind: 'go', to: floor.name.span } }
 }
