@@ -6,7 +6,7 @@ import type { Frame } from './frame.ts'
 import { kinOf } from './kin.ts'
 import type { Marks } from './marks.ts'
 import { titleOf } from './title-of.ts'
-import { isAt, isStep, LEVELS, type Level, nextTo, type Step } from './walk.ts'
+import { isAt, isStep, LEVELS, type Level, levelOf, nextTo, type Step } from './walk.ts'
 
 const HINT = 'Choose a piece, wall or opening to go to its line.'
 
@@ -24,7 +24,7 @@ export interface HandParts {
   readonly choose: (id: string) => void
 }
 
-/** Mouse and keys on the drawing. Only a key moves the focus, and only while the drawing has it. */
+/** Mouse and keys on the drawing. They share one place: a key or a click moves the focus, nothing else. */
 export class Hand {
   private readonly frame: Frame
   private readonly drawing: Drawing
@@ -32,7 +32,7 @@ export class Hand {
   private readonly marks: Marks
   private readonly laid: HandParts['laid']
   private readonly choose: HandParts['choose']
-  /** The shape that the arrow keys were on last. */
+  /** The shape that the keys or a click were on last. */
   private at: string | null = null
   private pointed: string | null = null
 
@@ -69,7 +69,19 @@ export class Hand {
 
   private click(event: MouseEvent): void {
     const id = idOf(event.target)
-    if (id !== null) this.choose(id)
+    const shape = id === null ? null : this.drawing.shapes.item(id)
+    if (shape === null) return
+    this.goOnFrom(shape)
+    this.choose(shape.id)
+  }
+
+  /** From a shape that was clicked the arrow keys go on, over others of its kind. */
+  private goOnFrom(shape: Shape): void {
+    const level = levelOf(shape)
+    if (level === null) return
+    this.frame.level.value = level
+    const element = this.drawing.shapes.element(shape.id)
+    if (element !== null) this.stand(shape, element)
   }
 
   /** What is pointed at says what it is; of a piece the others from its plank stand out. */
@@ -161,6 +173,12 @@ export class Hand {
   private focus(shape: Shape | null): true {
     const element = shape === null ? null : this.drawing.shapes.element(shape.id)
     if (shape === null || element === null) return true
+    this.stand(shape, element)
+    this.camera.reveal(element)
+    return true
+  }
+
+  private stand(shape: Shape, element: SVGGElement): void {
     this.at = shape.id
     element.setAttribute('tabindex', '-1')
     element.setAttribute('role', 'button')
@@ -168,9 +186,7 @@ export class Hand {
     element.focus({ preventScroll: true })
     this.marks.set('focused', [shape.id])
     this.marks.set('kin', kinOf(shape, this.drawing.shapes.items()))
-    this.camera.reveal(element)
     this.say('')
-    return true
   }
 
   private leave(): true {

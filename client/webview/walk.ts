@@ -16,6 +16,11 @@ export function isAt(level: Level, shape: Shape): boolean {
   return KINDS[level].includes(shape.kind)
 }
 
+/** Which keys would have come to a shape; null where none does, as to a dimension. */
+export function levelOf(shape: Shape): Level | null {
+  return LEVELS.find((level) => isAt(level, shape)) ?? null
+}
+
 export type Step = 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown'
 
 const WAYS: Readonly<Record<Step, Point>> = {

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { nextTo } from '../../client/webview/walk.ts'
 import { previewOf } from '../../server/src/features/preview.ts'
 import { previewChange } from '../../server/src/features/preview-change.ts'
 import { HOUSE } from '../features/house.ts'
@@ -220,6 +221,49 @@ describe('from the drawing to the text and back', () => {
       { type: 'go to', id: 'den: wall 0' },
       { type: 'go to', id: 'opening den: den to hall' },
     ])
+  })
+
+  test('the arrow keys go on from what was clicked, over others of its kind', async () => {
+    const stage = await shown()
+    const { page } = stage
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-id'))
+    await page.locator('.plan').focus()
+    await page.keyboard.press('Home')
+    await page.locator('[data-id="ground: piece 20"] path').click()
+    expect(await focused()).toBe('ground: piece 20')
+    expect(await page.locator('.marks .focused.piece').count()).toBe(1)
+    const pieces = house.picture.scene.shapes.filter(({ kind }) => kind === 'piece')
+    const clicked = pieces.find(({ id }) => id === 'ground: piece 20')!
+    await page.keyboard.press('ArrowDown')
+    expect(await focused()).toBe(nextTo(clicked, 'ArrowDown', pieces)!.id)
+    await clickAlong(stage, '[data-id="den: wall 0"] .felt')
+    expect(await page.locator('select').inputValue()).toBe('walls')
+    await page.keyboard.press('Enter')
+    const { length } = await stage.heard()
+    expect((await stage.heard()).slice(length - 2)).toEqual([
+      { type: 'go to', id: 'den: wall 0' },
+      { type: 'go to', id: 'den: wall 0' },
+    ])
+  })
+
+  test('a click on what is half out of sight moves nothing', async () => {
+    const stage = await shown({ reducedMotion: 'reduce' })
+    const { page } = stage
+    await page.locator('.plan').focus()
+    for (let press = 0; press < 4; press++) await page.keyboard.press('+')
+    const near = await transformOf(stage)
+    const cut = await page.evaluate(() => {
+      const { left, top, height } = document.querySelector('.plan')!.getBoundingClientRect()
+      const points = Array.from({ length: height - 1 }, (_, down) => ({
+        x: left + 3,
+        y: top + down,
+      }))
+      return points.find(({ x, y }) => document.elementFromPoint(x, y)?.closest('.piece'))
+    })
+    await page.mouse.click(cut!.x, cut!.y + 3)
+    expect((await stage.heard()).at(-1)).toMatchObject({ type: 'go to' })
+    expect(await page.locator('.marks .focused').count()).toBe(1)
+    expect(await transformOf(stage)).toBe(near)
   })
 
   test('a drag is no click', async () => {
