@@ -1,4 +1,4 @@
-import type { Picture, PictureState, StripItem } from '../../server/src/features/preview/picture.ts'
+import type { Picture, StripItem } from '../../server/src/features/preview/picture.ts'
 import type { PreviewChange, Sheet } from '../../server/src/features/preview-change.ts'
 import { visible } from '../../server/src/report/visible.ts'
 import { Camera } from './camera.ts'
@@ -12,7 +12,7 @@ import { Legend } from './legend.ts'
 import { Marks } from './marks.ts'
 import type { ToPage } from './messages.ts'
 import { stripItem } from './strip.ts'
-import { inWords, STATES } from './words.ts'
+import { inWords, type PageState, STATES } from './words.ts'
 
 /** What is shown and what of it changes: the one place that knows all parts of the page. */
 export class Preview {
@@ -58,7 +58,7 @@ export class Preview {
     for (const list of [frame.told, this.courses.root])
       list.addEventListener('focusout', () => this.marks.set('shown', []))
     frame.save.onclick = () => host.send({ type: 'export' })
-    this.state('measuring')
+    this.state('reading')
   }
 
   hear(message: ToPage): void {
@@ -119,7 +119,7 @@ export class Preview {
     this.camera.show(sheet)
   }
 
-  private state(state: PictureState): void {
+  private state(state: PageState): void {
     document.body.dataset.state = state
     this.frame.state.textContent = STATES[state]
   }

@@ -1,8 +1,12 @@
 import type { PictureState } from '../../server/src/features/preview/picture.ts'
 import type { Shape } from '../../server/src/report/scene.ts'
 
-/** What is said of a picture that is not simply right. */
-export const STATES: Readonly<Record<PictureState, string>> = {
+/** How the page stands: with a picture as that one does, and before the first one `reading`. */
+export type PageState = PictureState | 'reading'
+
+/** What is said of a page that is not simply right. */
+export const STATES: Readonly<Record<PageState, string>> = {
+  reading: 'Reading the job',
   measuring: 'No floor to lay yet',
   counting: 'Counting; planks are those of before',
   counted: '',

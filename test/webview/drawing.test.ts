@@ -110,6 +110,17 @@ describe('the page draws what it is sent', () => {
     await expect.poll(() => stage.heard()).toEqual([{ type: 'ready' }, { type: 'ready' }])
   })
 
+  test('until the first picture came nothing is said of the job', async () => {
+    const stage = await theatre.stage()
+    const state = stage.page.locator('.state')
+    expect(await state.textContent()).toBe('Reading the job')
+    const bare = previewOfText('job Bare\n')
+    await stage.say({ type: 'preview', change: previewChange(null, bare.picture) })
+    await expect.poll(() => state.textContent()).toBe('No floor to lay yet')
+    await stage.say({ type: 'preview', change: previewChange(bare.picture, house.picture) })
+    await expect.poll(() => state.textContent()).toBe('')
+  })
+
   test('what is old, counting or not final says so', async () => {
     const stage = await shown()
     const say = async (state: 'old' | 'counting' | 'open') => {
