@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { compile } from '../../server/src/compile.ts'
 import { newJob } from '../../server/src/features/new-job.ts'
 import { roomSkeleton } from '../../server/src/features/room-skeleton.ts'
-import { plainText } from '../../server/src/features/writing/insert.ts'
+import { type Insert, plainText } from '../../server/src/features/writing/insert.ts'
 import { format } from '../../server/src/language/format.ts'
 import { parse } from '../../server/src/language/parse.ts'
 import type { UnitStyle } from '../../server/src/units/length.ts'
@@ -74,4 +74,12 @@ test.each(STYLES)('a new job in %s counts once its four walls are read', (units)
   const readings = ["12'", "10'", "12'", "10'"]
   const text = plainText(newJob('Back bedroom', units)).replace(/\?/g, () => readings.shift()!)
   expect(messagesOf(text).filter(({ weight }) => weight !== 'note')).toEqual([])
+})
+
+test('the first stop of a new job is its title, and what comes next where one is given', () => {
+  const firstStop = (insert: Insert) => insert.find(({ kind }) => kind === 'stop')?.text
+  expect(firstStop(newJob())).toBe('New job')
+  const given = newJob('Back bedroom')
+  expect(firstStop(given)).toBe('4 1/2"')
+  expect(plainText(given)).toContain('\njob Back bedroom\n')
 })

@@ -34,14 +34,15 @@ const METRIC: Sizes = {
 /**
  * The text that a new job begins with: job, units, tape, a product, one room to be read, a floor. It
  * reads without an error; what is missing is said as still to come. Names that stand twice are none of
- * the places to be filled in: a rename changes both.
+ * the places to be filled in: a rename changes both. Nor is a title that is given: who types next would
+ * type over it.
  */
-export function newJob(title = 'New job', units: UnitStyle = 'feet-inches'): Insert {
+export function newJob(title: string | null = null, units: UnitStyle = 'feet-inches'): Insert {
   const imperial = units === 'feet-inches' || units === 'inches'
   const sizes = imperial ? IMPERIAL : METRIC
   return joined([
     text('floorscribe 1\njob '),
-    stop(title),
+    title === null ? stop('New job') : text(title),
     text(`\nunits ${units}\ntape ${sizes.tape}  # what one reading is worth\n`),
     ...line('walls ', sizes.walls, ' thick\n'),
     ...line('base ', sizes.base, ' thick, kept\n\nproduct plank'),
