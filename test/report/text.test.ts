@@ -181,7 +181,7 @@ describe('the cut list', () => {
 
   test('says which way everything goes', () => {
     expect(text).toContain('Planks run east-west, each course laid left to right')
-    expect(text).toMatch(/Width of the first .*, of the last .* course\./)
+    expect(text).toMatch(/The first course is .* wide, the last .*\./)
   })
 
   test('says where the rest of a plank goes, and where it comes from', () => {
