@@ -29,3 +29,33 @@ test('sides of a closet are walls of their own: back and side make no wall longe
   // 50 in + 12 in would be more than the 61 in of the east and west walls.
   expect(['east of a', 'west of a']).toContain(wall!.label)
 })
+
+const SQUARE = (wall: string) => `floorscribe 1
+job diagonal
+units mm
+walls 100 mm thick
+base 12 mm thick, off and back
+product p
+  plank 200 mm x 1200 mm
+  box 10 planks
+  gap 6 mm
+  joints 200 mm stagger, 250 mm shortest end, 50 mm narrowest rip
+room hall
+  north 3000 mm
+  east  2500 mm
+  south 3000 mm
+  west  2500 mm
+floor g
+  rooms hall
+  lay p, running north-east
+  start along ${wall} of hall
+`
+
+test.each(['north', 'east', 'south', 'west'])(
+  'planks at 45 degrees start along the wall that is said: %s',
+  (wall) => {
+    const { floors } = compile(new Map([['a.floor', SQUARE(wall)]]), 'a.floor') as Compiled
+    const { start } = floors[0]!
+    expect([start.said, start.wall[0]?.label]).toEqual(['said', `${wall} of hall`])
+  },
+)

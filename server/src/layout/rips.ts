@@ -27,7 +27,7 @@ export interface WallAlong {
 const LEVEL = 4
 
 /** Edges at 45 degrees to the run count with those along it, however their corners were rounded. */
-const ROUNDED: Nm = 4
+export const ROUNDED: Nm = 4
 
 /**
  * The edges of a floor that run more along the planks than across them: from low v to high, the longest

@@ -4,7 +4,7 @@ import { reversed, wallFrame } from './direction.ts'
 import { wallKey } from './edge-said.ts'
 import type { FloorArea } from './floor-area.ts'
 import type { Frame } from './frame.ts'
-import { type WallAlong, type WallWhole, wallsAlong, wholeWalls } from './rips.ts'
+import { ROUNDED, type WallAlong, type WallWhole, wallsAlong, wholeWalls } from './rips.ts'
 import { compareNumbers, standing, viewFrom } from './view-from.ts'
 
 /**
@@ -109,7 +109,9 @@ function statedStart(
   if (along === null) return null
   const dot = along.east * run.east + along.north * run.north
   const across = along.east * run.north - along.north * run.east
-  if (Math.abs(dot) <= Math.abs(across)) return null
+  // At 45 degrees it lies along the planks, as an edge does that rises no more than its run.
+  const rounded = Math.sqrt(run.east * run.east + run.north * run.north) * ROUNDED
+  if (Math.abs(dot) < Math.abs(across) - rounded) return null
   const frame = dot > 0 ? run : reversed(run)
   // A wall that is known is found by itself, whatever it is called.
   const wall = { wall: wallKey(start.room.key, start.wall), label: '' }
