@@ -113,7 +113,7 @@ const SLIPS: readonly Slip[] = [
     text: `${HEADING}east 10' 8 1/4"`,
     line: 4,
     code: 'indent-lost',
-    says: ['east is a line of a room and is indented', 'Read as part of bedroom 1'],
+    says: ['east is a line of a room and belongs indented', 'It is read as part of bedroom 1'],
     fixed: `  east 10' 8 1/4"`,
   },
   {
@@ -121,8 +121,16 @@ const SLIPS: readonly Slip[] = [
     text: `${HEADING}  room hall`,
     line: 4,
     code: 'indent-extra',
-    says: ['room opens a block and starts in column one', 'Read so'],
+    says: ['room opens a block, so it belongs in column one, and is read as if it stood there.'],
     fixed: 'room hall',
+  },
+  {
+    number: 13,
+    text: 'floorscribe 1\n  units feet-inches',
+    line: 2,
+    code: 'indent-extra',
+    says: ['units belongs in column one, and is read as if it stood there.'],
+    fixed: 'units feet-inches',
   },
   {
     number: 14,

@@ -21,14 +21,14 @@ export interface Placed {
 }
 
 export function sayLostIndent(placed: Placed): void {
-  const said = `${placed.word} is a line of a ${kindOf(placed)} and is indented. Read as part of ${titleOf(placed)}.`
+  const said = `${placed.word} is a line of a ${kindOf(placed)} and belongs indented. It is read as part of ${titleOf(placed)}.`
   const { start } = placed.raw
   warn(placed, 'indent-lost', said, { start, end: start, title: 'Indent the line', text: '  ' })
 }
 
 export function sayExtraIndent(placed: Placed, entered: Entered): void {
-  const does = entered.word.opens === undefined ? 'stands' : 'opens a block and starts'
-  const said = `${placed.word} ${does} in column one. Read so.`
+  const does = entered.word.opens === undefined ? 'belongs' : 'opens a block, so it belongs'
+  const said = `${placed.word} ${does} in column one, and is read as if it stood there.`
   const { start, head } = placed.raw
   const repair = { start, end: head!.start, title: 'Take the indent out', text: '' }
   warn(placed, 'indent-extra', said, repair)

@@ -112,7 +112,7 @@ const HEADINGS: readonly Row[] = [
   [
     'indented',
     '  room bedroom',
-    'warning indent-extra: room opens a block and starts in column one. Read so.',
+    'warning indent-extra: room opens a block, so it belongs in column one, and is read as if it stood there.',
   ],
   [
     'one of the taken names',
