@@ -126,6 +126,14 @@ room hall
     })
   })
 
+  test('no blanks: said, and nothing is filled', () => {
+    const { view: seen, cursor } = view("room den\n  north 12'‹|›")
+    expect(pasteReadings(seen, cursor, "12'; 10'")).toEqual({
+      kind: 'refused',
+      why: 'Nothing was filled in: den has no blank. Write "?" where a reading is to go.',
+    })
+  })
+
   test('what reads two ways: both readings, and nothing is filled', () => {
     const { view: seen, cursor } = view(ROOM)
     const pasted = pasteReadings(seen, cursor, '3,764 m\n2,510 m')
@@ -136,7 +144,7 @@ room hall
   })
 
   test.each([
-    ['a room without blanks', "room den\n  north 12'‹|›", "12'; 10'"],
+    ['a room without blanks, what reads two ways', "room den\n  north 12'‹|›", '3,764 m'],
     ['no room', 'product larch\n  gap ?‹|›', "12'; 10'"],
     ['an empty file', '‹|›', "12'; 10'"],
     ['one reading alone', 'room den\n  north ?‹|›', "12'"],

@@ -13,8 +13,8 @@ export type PastedReadings =
 
 /**
  * Puts a meter's list of readings into the blanks (`?`) of the room at the cursor, in written order. `none`
- * where the text is no list of readings, or the cursor is in no room with blanks: it is pasted as it is.
- * More readings than blanks are refused, for nobody knows which one is too many; fewer fill the first.
+ * where the text is no list of readings, or the cursor is in no room: it is pasted as it is. More readings
+ * than blanks are refused, for nobody knows which one is too many; fewer fill the first.
  */
 export function pasteReadings(view: View, offset: number, pasted: string): PastedReadings {
   const { block } = at(view.tree, offset)
@@ -23,11 +23,18 @@ export function pasteReadings(view: View, offset: number, pasted: string): Paste
     .flatMap(({ phrases }) => phrases.flatMap(({ measures }) => measures))
     .flatMap(({ figure, span }) => (figure.kind === 'asked' ? [span] : []))
   const list = readMeterList(pasted, tapeOptionsIn(view.tree))
-  if (blanks.length === 0 || list.kind === 'none') return { kind: 'none' }
-  if (list.kind === 'refused') return { kind: 'refused', why: `${list.why} Nothing was filled in.` }
+  if (list.kind === 'none') return { kind: 'none' }
+  if (list.kind === 'refused')
+    return blanks.length === 0
+      ? { kind: 'none' }
+      : { kind: 'refused', why: `${list.why} Nothing was filled in.` }
   const { texts } = list
   if (texts.length < 2) return { kind: 'none' }
   const name = block.name?.text ?? 'this room'
+  if (blanks.length === 0) {
+    const why = `Nothing was filled in: ${name} has no blank. Write "?" where a reading is to go.`
+    return { kind: 'refused', why }
+  }
   const [readings, places] = [counted(texts.length, 'reading'), counted(blanks.length, 'blank')]
   if (texts.length > blanks.length) {
     const why = `The list has ${readings}, and ${name} has ${places}. Nothing was filled in: take out of the list what is none of them.`
