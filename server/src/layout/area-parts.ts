@@ -109,19 +109,23 @@ function roomRing(scope: Scope, { room, outline, edges }: SurveyedRoom): Edge[] 
     const open = openEdge(scope, room, wall)
     return open ?? wallEdge(scope.said, room, wall)
   })
-  const sides = edges.map(({ recess }, i) => sideOf(edges, recess, i))
   return edgesOf(outline, (i) => {
     const { wall, recess } = edges[i]!
     if (recess === null) return facts[wall]!
     const label = `${room.recesses[recess]!.label} of ${room.name.text}`
-    return plainEdge(scope.said, room, { recess, side: sides[i]! }, { label, room: room.name.text })
+    return plainEdge(
+      scope.said,
+      room,
+      { recess, side: sideOf(edges, i) },
+      { label, room: room.name.text },
+    )
   })
 }
 
 /** How many sides of its recess come before an edge of the outline. */
-function sideOf(edges: SurveyedRoom['edges'], recess: number | null, edge: number): number {
+function sideOf(edges: SurveyedRoom['edges'], edge: number): number {
   let first = edge
-  while (edges[first - 1]?.recess === recess) first -= 1
+  while (edges[first - 1]?.recess === edges[edge]!.recess) first -= 1
   return edge - first
 }
 
