@@ -1,10 +1,12 @@
-import { Uri, window, workspace } from 'vscode'
+import { commands, Uri, window, workspace } from 'vscode'
 import { DRAWING, type Drawing, type DrawingOf } from '../../../server/src/lsp/custom.ts'
 import { floorEditor } from '../editors.ts'
 import { calledName, fileName } from '../places.ts'
 import { saveWhole } from '../save-whole.ts'
 import { ask } from '../server/questions.ts'
 import type { Command } from './command.ts'
+
+const OPEN = 'Open'
 
 /** Saves the plan as a drawing for paper. Nothing is written while there is nothing to draw. */
 export const EXPORT_DRAWING: Command = {
@@ -26,8 +28,16 @@ export const EXPORT_DRAWING: Command = {
       filters: { Drawing: ['svg'] },
       ...defaultPlace(uri),
     })
-    if (place !== undefined) await saveWhole(place, new TextEncoder().encode(svg))
+    if (place === undefined) return
+    if (await saveWhole(place, new TextEncoder().encode(svg))) tellSaved(place)
   },
+}
+
+/** The command is done meanwhile: a message may stand for as long as nobody answers it. */
+async function tellSaved(place: Uri): Promise<void> {
+  const said = `The drawing is saved as ${calledName(place)}.`
+  const chosen = await window.showInformationMessage(said, OPEN)
+  if (chosen === OPEN) await commands.executeCommand('vscode.open', place)
 }
 
 /** Beside the job, or in the first folder where the job lies nowhere yet. */
