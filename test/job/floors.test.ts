@@ -69,7 +69,7 @@ describe('a floor', () => {
 
   it('with a product that nobody knows', () => {
     expect(says('lay larhc, running east-west')).toEqual([
-      'error name-unknown: No product is called larhc. larch? A block "product larhc" tells what it is, here or in an included file.',
+      'error name-unknown: No product is called larhc. Is larch meant? A block "product larhc" tells what it is, here or in an included file.',
     ])
   })
 
@@ -143,7 +143,7 @@ describe('edges', () => {
     ],
     [
       'edge hall to bathh',
-      'error name-unknown: No room is called bathh. bath? If it is not measured yet, a line "room bathh" is enough.',
+      'error name-unknown: No room is called bathh. Is bath meant? If it is not measured yet, a line "room bathh" is enough.',
     ],
     [
       'break hall to bath',

@@ -62,7 +62,7 @@ describe('checks', () => {
       { kind: 'room tie', from: 3, room: { key: 'hall' }, to: 1 },
     ])
     expect(said(room("tie 24', from west to east of hal"))[0]).toContain(
-      'No room is called hal. hall?',
+      'No room is called hal. Is hall meant?',
     )
   })
 

@@ -116,7 +116,7 @@ floor one
 
   it('one that is no warning is an error with the near one', () => {
     expect(said('room hall\n  accept closing eror\n')).toEqual([
-      '2 error accept-unknown: No warning is called "closing eror". closing error? A warning\'s name stands beside it, and only warnings can be accepted.',
+      '2 error accept-unknown: No warning is called "closing eror". Is closing error meant? A warning\'s name stands beside it, and only warnings can be accepted.',
     ])
   })
 

@@ -31,7 +31,7 @@ describe('walls by their ways', () => {
 
   it('an unknown wall lists those that are there', () => {
     expect(said(`${TWO_SOUTHS}  across      20' 0", from north to long wal, middle\n`)).toEqual([
-      '13 error name-unknown: No wall of "living room" is called "long wal". long wall? Its walls are north, east, south, long wall and west.',
+      '13 error name-unknown: No wall of "living room" is called "long wal". Is "long wall" meant? Its walls are north, east, south, long wall and west.',
     ])
     expect(mended(`${TWO_SOUTHS}  across      20' 0", from north to long wal, middle\n`)).toContain(
       'from north to long wall, middle',
@@ -68,7 +68,7 @@ describe('corners', () => {
 
   it('a named one is found, an unknown one is not', () => {
     expect(said(`${TWO_SOUTHS}  diagonal    24' 5", from throat to thraot\n`)).toEqual([
-      '13 error name-unknown: No corner of "living room" is called thraot. throat? A corner is called by the ways of its two walls, such as north-west, or by a line "corner NAME" between them.',
+      '13 error name-unknown: No corner of "living room" is called thraot. Is throat meant? A corner is called by the ways of its two walls, such as north-west, or by a line "corner NAME" between them.',
     ])
     expect(said(`${TWO_SOUTHS}  square      south\n`)).toEqual([
       '13 error name-unknown: No corner of "living room" is called south. A corner is called by the ways of its two walls, such as north-west, or by a line "corner NAME" between them.',
@@ -90,7 +90,7 @@ describe('rooms', () => {
 
   it('one that nobody wrote: the near name, and what is enough', () => {
     expect(said(`${BATH}to hal\nroom hall\n`)).toEqual([
-      '10 error name-unknown: No room is called hal. hall? If it is not measured yet, a line "room hal" is enough.',
+      '10 error name-unknown: No room is called hal. Is hall meant? If it is not measured yet, a line "room hal" is enough.',
     ])
     expect(mended(`${BATH}to hal\nroom hall\n`)).toBe(`${BATH}to hall\nroom hall\n`)
   })

@@ -103,7 +103,7 @@ const SLIPS: readonly Slip[] = [
     line: 4,
     code: 'word-unknown',
     says: [
-      'No line of a room starts with "soth". south?',
+      'No line of a room starts with "soth". Is south meant?',
       'Until then bedroom 1 has no area; the other rooms keep theirs.',
     ],
     fixed: `  south 12' 4 1/8"`,
@@ -170,7 +170,7 @@ const SLIPS: readonly Slip[] = [
     text: `${UNDER_SOUTH}    door 30", 1' 2" form left`,
     line: 5,
     code: 'word-mistyped',
-    says: ['"form" is no word of a door line. from?', 'Also:'],
+    says: ['"form" is no word of a door line. Is from meant?', 'Also:'],
     fixed: `    door 30", 1' 2" from left`,
   },
   {

@@ -26,7 +26,7 @@ export function acceptsOf(blocks: readonly Block[], binding: Binding): readonly 
 
 function unknownWarning(line: Entry, name: Name, code: string): Message {
   const near = nearest(code, WARNING_CODES)?.replaceAll('-', ' ')
-  const asked = near === undefined ? '' : ` ${near}?`
+  const asked = near === undefined ? '' : ` Is ${near} meant?`
   const said = `No warning is called "${name.text}".${asked} A warning's name stands beside it, and only warnings can be accepted.`
   const fixes = near === undefined ? [] : [writeName(name, near)]
   return message('error', 'accept-unknown', line.line.span, said, { fixes })

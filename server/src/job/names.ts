@@ -64,7 +64,7 @@ export interface Unknown {
 /** What is said of a name that nothing has: the nearest one, which is also the fix, and help. */
 export function unknownName({ kind, name, known, help }: Unknown, binding: Binding): Message {
   const near = nearestName(name, known, binding)
-  const asked = near === null ? '' : `${near.text}? `
+  const asked = near === null ? '' : `Is ${said(near.text)} meant? `
   const text = `No ${kind} is called ${said(name.text)}. ${asked}${help}`
   const fixes = near === null ? [] : [writeName(name, near.text)]
   const related = near === null ? [] : [{ span: near.span, text: `Here is ${near.text}.` }]

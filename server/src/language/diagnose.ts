@@ -189,7 +189,7 @@ function nearWord(odd: Odd): Finding | null {
     const place = { start: odd.base + item.start, end: odd.base + item.end }
     return {
       code: 'word-mistyped',
-      text: `"${item.text}" is no word of a ${odd.entered.word.word} line. ${near}?${alsoFrom(odd, match.form)}`,
+      text: `"${item.text}" is no word of a ${odd.entered.word.word} line. Is ${near} meant?${alsoFrom(odd, match.form)}`,
       repair: { ...place, title: `Write ${near}`, text: near },
     }
   }

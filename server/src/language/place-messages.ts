@@ -90,7 +90,7 @@ export function sayUnknown(placed: Placed, home: Home): void {
   }
   const near = nearest(plainSigns(word), [...wordsOf(home), ...wordsOf(block?.home ?? home)])
   const where = home === 'file' ? 'No line in column one' : `No line of a ${kindOf(placed)}`
-  const offer = near === null ? ` ${SUCH_AS[home]}` : ` ${near}?`
+  const offer = near === null ? ` ${SUCH_AS[home]}` : ` Is ${near} meant?`
   const said = `${where} starts with "${shown(word)}".${offer} ${costOf(placed, home)}`
   const repair = near === null ? null : { ...raw.head!, title: `Write ${near}`, text: near }
   sayError(reading, 'word-unknown', raw.head!, said, repair)

@@ -8,22 +8,22 @@ const WORDS: readonly Row[] = [
   [
     'letters exchanged',
     'norht',
-    'error word-unknown: No line of a room starts with "norht". north? Until then bedroom has no area; the other rooms keep theirs.',
+    'error word-unknown: No line of a room starts with "norht". Is north meant? Until then bedroom has no area; the other rooms keep theirs.',
   ],
   [
     'a letter doubled',
     'northh',
-    'error word-unknown: No line of a room starts with "northh". north? Until then bedroom has no area; the other rooms keep theirs.',
+    'error word-unknown: No line of a room starts with "northh". Is north meant? Until then bedroom has no area; the other rooms keep theirs.',
   ],
   [
     'a point behind it',
     'north.',
-    'error word-unknown: No line of a room starts with "north.". north? Until then bedroom has no area; the other rooms keep theirs.',
+    'error word-unknown: No line of a room starts with "north.". Is north meant? Until then bedroom has no area; the other rooms keep theirs.',
   ],
   [
     'a colon behind it',
     'north:',
-    'error word-unknown: No line of a room starts with "north:". north? Until then bedroom has no area; the other rooms keep theirs.',
+    'error word-unknown: No line of a room starts with "north:". Is north meant? Until then bedroom has no area; the other rooms keep theirs.',
   ],
   [
     'nothing like it',
@@ -87,7 +87,7 @@ const HEADINGS: readonly Row[] = [
   [
     'misspelt',
     'rom bedroom',
-    'error word-unknown: No line in column one starts with "rom". room? Until then the lines below it are left out.',
+    'error word-unknown: No line in column one starts with "rom". Is room meant? Until then the lines below it are left out.',
   ],
   [
     'glued',
@@ -97,7 +97,7 @@ const HEADINGS: readonly Row[] = [
   [
     'a colon behind it',
     'room: bedroom',
-    'error word-unknown: No line in column one starts with "room:". room? Until then the lines below it are left out.',
+    'error word-unknown: No line in column one starts with "room:". Is room meant? Until then the lines below it are left out.',
   ],
   [
     'no name',
