@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, test } from 'vitest'
 import { launchBrowser } from '../browser/launch.ts'
 import { type Hosted, ROOT, startHosted } from './hosted.ts'
 import { until } from './suite/wait.ts'
@@ -78,7 +78,7 @@ test(
     await until('the count is no more final', async () => !(await window.status()).includes(BOXES))
     await page.keyboard.press('F8')
     await page.getByText('west room misses closing by').first().waitFor()
-    expect(await window.cursorLine()).toBe(line)
+    await until('the cursor is at it', async () => (await window.cursorLine()) === line)
     await page.keyboard.press('Escape')
     await until('all is undone', async () => {
       await page.keyboard.press('Control+z')
@@ -101,8 +101,12 @@ test(
     const line = await wall.getAttribute('d')
     await plan.locator(`.lit path[d="${line}"]`).waitFor({ state: 'attached' })
     await plan.locator('[data-id="library: wall 2"]').first().dispatchEvent('click')
+    // The page keeps the focus, as after a click of the mouse: the text is shown, and asked only then.
+    await window.toText()
     const wanted = lineOf('south', 'room library')
     await until('the text is at that wall', async () => (await window.cursorLine()) === wanted)
+    // The page keeps the focus that the click gave it.
+    await window.toText()
   },
 )
 
@@ -111,6 +115,7 @@ test('a piece of the plan leads to its floor', TIMEOUT, async () => {
   await plan.locator('[data-id="upstairs: piece 200"]').first().dispatchEvent('click')
   const wanted = lineOf('floor upstairs')
   await until('the text is at the floor', async () => (await window.cursorLine()) === wanted)
+  await window.toText()
 })
 
 test('a room is renamed wherever it is named', TIMEOUT, async () => {

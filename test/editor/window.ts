@@ -15,11 +15,16 @@ export interface EditorWindow {
   readonly status: () => Promise<string>
   /** A line as it is shown, with the hints behind it; '' while it is out of sight. */
   readonly lineText: (line: number) => Promise<string>
-  /** What the status bar says of the cursor's line. */
+  /** Puts the focus in the text, wherever it was. */
+  readonly toText: () => Promise<void>
+  /** The line that the text's cursor is on, whatever has the focus. */
   readonly cursorLine: () => Promise<number>
   /** The page of the plan, two frames deep; waits until something is drawn in it. */
   readonly plan: () => Promise<Frame>
 }
+
+/** What takes the keys in an editor, in its newer and its older form. */
+const TYPED_INTO = '.monaco-editor .native-edit-context, .monaco-editor textarea.inputarea'
 
 /** Opens an address of the editor and waits until the file's text is there. */
 export async function openWindow(page: Page, address: string): Promise<EditorWindow> {
@@ -38,9 +43,10 @@ export async function openWindow(page: Page, address: string): Promise<EditorWin
     lineText: (line) => lineText(page, line),
     goToLine: (line, column = 1) => pick(page, 'Control+g', `${line}:${column}`),
     command: (title) => pick(page, 'F1', title),
+    toText: () => page.locator(TYPED_INTO).first().focus(),
     cursorLine: async () => {
-      const text = await page.locator('#status\\.editor\\.selection').textContent()
-      return Number(/Ln (\d+)/.exec(text ?? '')?.[1] ?? 0)
+      const number = page.locator('.monaco-editor .line-numbers.active-line-number').first()
+      return Number(await number.textContent())
     },
     plan: () => planIn(page),
   }

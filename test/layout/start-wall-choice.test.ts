@@ -191,11 +191,9 @@ describe('a start that is said', () => {
   })
 
   const attic = room('attic', [0, 200, 300, 100])
-  const diamond = den([-50, 0], [0, 50], [50, 0], [0, -50])
 
   test.each([
     ['across the planks', den(...STEPS), 'den', 3],
-    ['at 45 degrees to them', diamond, 'den', 0],
     ['that bounds another floor', den(...STEPS), 'attic', 0],
     ['of a room without a shape', den(...STEPS), 'loft', 0],
   ] as const)('gives way to the longest wall if it names one %s', (_, at, text, wall) => {
